@@ -1,0 +1,274 @@
+"""Rows repeated: solved by arithmetic where they add evenly, walked where they multiply."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from loopwright.count.affine import Affine, Range
+from loopwright.count.row import ONCE, Misfit, Outcome, State, total, work_row
+from loopwright.count.tape import FILL, Tape
+from loopwright.model.pattern import Row
+from loopwright.notation.bounds import MAX_GEOMETRIC, MAX_NUMBER
+
+Pair = tuple[Row, Tape]
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """A row in a chunk: its counts before and after as functions of the repeat (from 0)."""
+
+    row: Row
+    start: Affine
+    end: Affine
+    fills: tuple[Affine, ...]
+    yarn: tuple[float, float]
+    misfit: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Chunk:
+    """`entries` worked `reps` times and then the first `part` of them; `after` is what hangs."""
+
+    entries: tuple[Entry, ...]
+    reps: int
+    part: int
+    after: State
+
+    @property
+    def rows(self) -> int:
+        return len(self.entries) * self.reps + self.part
+
+
+@dataclass(frozen=True, slots=True)
+class Snag:
+    """A row that did not fit: in which repeat (from 0), at which place among the rows."""
+
+    kind: str
+    row: Row
+    tape: Tape
+    index: int
+    repeat: int
+    misfit: Misfit
+
+
+class Repeater:
+    """Works rows over states; remembers single rows, since equal lines meet equal counts."""
+
+    def __init__(self) -> None:
+        self._memo: dict[tuple[int, State], Outcome] = {}
+        self._kept: list[Tape] = []
+
+    def once(self, tape: Tape, state: State) -> Outcome:
+        """One row over plain counts."""
+        key = (id(tape), state)
+        found = self._memo.get(key)
+        if found is None:
+            found = self._memo[key] = work_row(tape, state)
+            self._kept.append(tape)
+        return found
+
+    def run(
+        self,
+        pairs: list[Pair],
+        state: State,
+        reps: int,
+        part: int,
+        in_round: bool,
+        following: Tape | None,
+    ) -> tuple[list[Chunk], list[Snag]]:
+        """Work `pairs` over `state` `reps` times and `part` rows more.
+
+        `following` is the row that comes after, which helps to guess a count behind a snag.
+        Gives the chunks (more than one only where the rows multiply their stitches) and the
+        snags, at most one a row. Never raises.
+        """
+        chunks: list[Chunk] = []
+        snags: list[Snag] = []
+        if len(pairs) == 1 and reps == 1 and part == 0:
+            return self._single(pairs[0], state, in_round, following)
+        odd = not in_round and len(pairs) % 2 == 1
+        if odd and reps > 1 and (len(state) > 1 or any(tape.marked for _, tape in pairs)):
+            # Markers are met from the other end in every second repeat: pair the repeats.
+            rest = reps % 2 * len(pairs) + part
+            return self.run(pairs * 2, state, reps // 2, rest, in_round, following)
+        done = 0
+        walked = 0
+        while done < reps:
+            left = reps - done
+            entries, after, found = self._pass(pairs, state, ONCE, in_round, following)
+            self._collect(snags, found, done)
+            if left == 1 or found:
+                # Behind a snag every repeat would only say it again.
+                steady = left if found else 1
+                chunks.append(Chunk(entries, steady, 0, after))
+                state = after
+                break
+            even = self._evenly(pairs, state, after, left, in_round)
+            if even is not None:
+                more, after, found = even
+                self._collect(snags, found, done)
+                chunks.append(Chunk(more, left, 0, after))
+                state = after
+                break
+            chunks.append(Chunk(entries, 1, 0, after))
+            state = after
+            done += 1
+            walked += 1
+            if walked > MAX_GEOMETRIC or total(state).fixed > MAX_NUMBER:
+                row, tape = pairs[0]
+                misfit = Misfit("grown", 0, total(state).fixed, 0, 0, 0, 0, 1, True, None)
+                snags.append(Snag("grown", row, tape, 0, done, misfit))
+                break
+        if part:
+            entries, after, found = self._pass(pairs[:part], state, ONCE, in_round, following)
+            self._collect(snags, found, reps)
+            chunks.append(Chunk(entries, 1, 0, after))
+        return chunks, snags
+
+    def until(
+        self, pairs: list[Pair], state: State, target: int, in_round: bool
+    ) -> tuple[int | None, tuple[int, int]]:
+        """How many repeats lead to `target` stitches in all, at least one; None if none does.
+
+        Beside it the counts just before and just after the target is passed (or the count that
+        is reached for ever).
+        """
+        count = total(state).fixed
+        reps = 0
+        while reps < MAX_GEOMETRIC:
+            _, after, found = self._pass(pairs, state, ONCE, in_round, None)
+            if found:
+                return None, (count, count)
+            new = total(after).fixed
+            reps += 1
+            if new == target:
+                return reps, (count, new)
+            change = new - count
+            if change == 0 or (target - new) * change < 0 or new > MAX_NUMBER:
+                return None, (count, new)
+            even = self._evenly(pairs, state, after, 3, in_round)
+            if even is not None:
+                more, rest = divmod(target - new, change)
+                if rest == 0:
+                    return reps + more, (new, target)
+                near = new + more * change
+                return None, (near, near + change)
+            state, count = after, new
+        return None, (count, count)
+
+    # --- inside -----------------------------------------------------------------------------------
+
+    def _single(
+        self, pair: Pair, state: State, in_round: bool, following: Tape | None
+    ) -> tuple[list[Chunk], list[Snag]]:
+        row, tape = pair
+        outcome = self.once(tape, state)
+        if outcome.misfit is not None:
+            entries, after, found = self._pass([pair], state, ONCE, in_round, following)
+            return [Chunk(entries, 1, 0, after)], found
+        after = outcome.state if in_round or len(outcome.state) == 1 else outcome.state[::-1]
+        entry = Entry(
+            row, total(state), total(after), outcome.fills, outcome.yarn, False
+        )
+        return [Chunk((entry,), 1, 0, after)], []
+
+    def _collect(self, snags: list[Snag], found: list[Snag], done: int) -> None:
+        seen = {snag.row for snag in snags}
+        for snag in found:
+            if snag.row not in seen:
+                seen.add(snag.row)
+                snags.append(replace(snag, repeat=snag.repeat + done))
+
+    def _pass(
+        self, pairs: list[Pair], state: State, over: Range, in_round: bool, following: Tape | None
+    ) -> tuple[tuple[Entry, ...], State, list[Snag]]:
+        """All the rows once, for every repeat of `over` at once."""
+        entries: list[Entry] = []
+        snags: list[Snag] = []
+        for index, (row, tape) in enumerate(pairs):
+            start = total(state)
+            outcome = self.once(tape, state) if over is ONCE else work_row(tape, state, over)
+            bad = outcome.misfit is not None
+            if outcome.misfit is not None:
+                snags.append(
+                    Snag(outcome.misfit.kind, row, tape, index, outcome.misfit.n, outcome.misfit)
+                )
+                after = following
+                if index + 1 < len(pairs):
+                    after = pairs[index + 1][1]
+                state = _most_likely(row, tape, state, after, in_round)
+            else:
+                state = outcome.state if in_round or len(outcome.state) == 1 else outcome.state[::-1]
+            entries.append(Entry(row, start, total(state), outcome.fills, outcome.yarn, bad))
+        return tuple(entries), state, snags
+
+    def _evenly(
+        self, pairs: list[Pair], state: State, after: State, left: int, in_round: bool
+    ) -> tuple[tuple[Entry, ...], State, list[Snag]] | None:
+        """All `left` repeats at once, if each adds what the first added; else None.
+
+        A row's map is linear in the stretches between markers, so two equal differences and a
+        pass over ``state + k · difference`` that gives the same difference back prove it for
+        every k.
+        """
+        if len(after) != len(state):
+            return None
+        second, third, snags = self._pass(pairs, after, ONCE, in_round, None)
+        step = tuple(b.fixed - a.fixed for a, b in zip(state, after, strict=True))
+        if snags:
+            # The second repeat is a real one, so what it meets is real.
+            return second, third, [replace(snag, repeat=1) for snag in snags]
+        if len(third) != len(after) or step != tuple(
+            b.fixed - a.fixed for a, b in zip(after, third, strict=True)
+        ):
+            return None
+        if left == 2 or not any(step):
+            grown = tuple(Affine(s.fixed, d) for s, d in zip(state, step, strict=True))
+            entries, _, _ = self._pass(pairs, grown, Range(0, 1), in_round, None)
+            end = tuple(Affine(s.fixed + left * d) for s, d in zip(state, step, strict=True))
+            return entries, end, []
+        grown = tuple(Affine(s.fixed, d) for s, d in zip(state, step, strict=True))
+        entries, result, snags = self._pass(pairs, grown, Range(0, left - 1), in_round, None)
+        if not snags and result != tuple(
+            Affine(s.fixed + d, d) for s, d in zip(state, step, strict=True)
+        ):
+            return None
+        end = tuple(Affine(max(s.fixed + left * d, 0)) for s, d in zip(state, step, strict=True))
+        return entries, end, snags
+
+
+def _most_likely(
+    row: Row, tape: Tape, state: State, following: Tape | None, in_round: bool
+) -> State:
+    """What probably hangs after a row that does not count out.
+
+    The writer's claim, the count that came in, or the count the row would leave if its fixed
+    stitches were all there: the first of them that the next row takes. A row whose steps keep
+    the count is taken to keep it.
+    """
+    came = state if in_round or len(state) == 1 else state[::-1]
+    if len(state) > 1 or state[0].unit:
+        return came
+    count = state[0].fixed
+    guesses = [count]
+    fills = tape.fills
+    if fills and fills[0].takes:
+        times = max(round((count - tape.fixed_takes) / fills[0].takes), 0)
+        guesses.append(tape.fixed_makes + times * fills[0].makes)
+    elif not fills:
+        guesses.append(count - tape.fixed_takes + tape.fixed_makes)
+    if not tape.even:
+        guesses.reverse()
+    if row.claim is not None and len(row.claim.count.values) == 1:
+        said = row.claim.count.values[0]
+        signed = {"+": count + said, "-": count - said}.get(row.claim.sign, said)
+        guesses.insert(0, signed)
+    guesses = [guess for guess in guesses if guess >= 0] or [count]
+    if following is not None:
+        for guess in guesses:
+            if work_row(following, (Affine(guess),)).misfit is None:
+                return (Affine(guess),)
+    return (Affine(guesses[0]),)
+
+
+__all__ = ["FILL", "Chunk", "Entry", "Pair", "Repeater", "Snag"]

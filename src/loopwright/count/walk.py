@@ -1,0 +1,703 @@
+"""Each piece walked for each size, with exact whole numbers and no unrolled repeats."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field, replace
+from typing import Protocol
+
+from loopwright.count.affine import Affine, CountSet
+from loopwright.count.measure import height_of_row, width_gauge
+from loopwright.count.repeat import Chunk, Entry, Repeater, Snag
+from loopwright.count.row import State, total
+from loopwright.count.solve import counts_for
+from loopwright.count.tape import Tape, tape_of
+from loopwright.model.body import Body
+from loopwright.model.pattern import (
+    BindOff,
+    CastOn,
+    Item,
+    JoinRound,
+    Motif,
+    Pattern,
+    Piece,
+    PieceRow,
+    Remark,
+    Row,
+    Work,
+)
+from loopwright.notation.bounds import MAX_NUMBER
+from loopwright.notation.source import Span
+from loopwright.notation.tree import ForRows, Times, ToLength, UntilSpent, UntilStitches
+
+
+class Estimate(Protocol):
+    """What the yarn room knows, for work that ends when a strand is spent."""
+
+    def loops_of(self, strand: str, size: int) -> float | None:
+        """How many plain loops the balls of a strand make, or None where it cannot be said."""
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """Something the walk met, in one size; the rules turn it into a problem.
+
+    `rule` names the rule, `detail` the case within it. `numbers` are what its message needs.
+    `row_number` is the row of the piece and `repeat` the repeat of the motif (from 0).
+    """
+
+    rule: str
+    size: int
+    span: Span
+    piece: Piece
+    detail: str = ""
+    row: Row | None = None
+    motif: Motif | None = None
+    snag: Snag | None = None
+    row_number: int = 0
+    repeat: int = 0
+    numbers: tuple[int, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Worked:
+    """Rows as worked: `chunk.entries` `chunk.reps` times, then the first `part` of them.
+
+    `first_row` is the number of the first row in the piece, `rs` whether it is a right-side row.
+    """
+
+    item: PieceRow | Work
+    index: int
+    motif: Motif | None
+    first_row: int
+    rs: bool
+    round: bool
+    chunk: Chunk
+
+    @property
+    def rows(self) -> int:
+        return self.chunk.rows
+
+
+@dataclass(frozen=True, slots=True)
+class Cast:
+    """Stitches cast on."""
+
+    item: CastOn
+    index: int
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class Bound:
+    """Stitches bound off."""
+
+    item: BindOff
+    index: int
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """A note, a section or a join to the round."""
+
+    item: Remark | JoinRound
+    index: int
+
+
+Event = Worked | Cast | Bound | Said
+
+
+@dataclass(frozen=True, slots=True)
+class ListedRow:
+    """A row as `rows` lists it; `line` counts from 1."""
+
+    row: int
+    side: str
+    strand: str | None
+    start: int
+    end: int
+    line: int
+
+
+@dataclass(frozen=True, slots=True)
+class Site:
+    """Where a motif is begun: with how many stitches."""
+
+    motif: Motif
+    item: Work
+    count: int
+    size: int
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Walk:
+    """One piece in one size. `height` is in millimetres at the file's gauges (None: no gauge)."""
+
+    piece: Piece
+    size: int
+    events: tuple[Event, ...]
+    findings: tuple[Finding, ...]
+    sites: tuple[Site, ...]
+    cast_on: int | None
+    widest: int
+    rows: int
+    height: float | None
+    sound: bool
+
+    def listed(self, first: int = 1) -> Iterator[ListedRow]:
+        """Every row in order, from row `first` of the piece, one at a time."""
+        for event in self.events:
+            if isinstance(event, Worked) and event.first_row + event.rows > first:
+                yield from _listed(event, first)
+
+
+def _listed(event: Worked, first: int) -> Iterator[ListedRow]:
+    entries = event.chunk.entries
+    skip = max(0, first - event.first_row)
+    for index in range(skip, event.rows):
+        k, at = divmod(index, len(entries))
+        entry = entries[at]
+        rs = event.round or (event.rs == (index % 2 == 0))
+        row = entry.row
+        yield ListedRow(
+            event.first_row + index,
+            "rs" if rs else "ws",
+            row.strand.text if row.strand else None,
+            entry.start.at(k),
+            entry.end.at(k),
+            row.line,
+        )
+
+
+class Tapes:
+    """Tapes by body and size, each made once."""
+
+    def __init__(self) -> None:
+        self._made: dict[tuple[int, int], Tape] = {}
+        self._kept: list[Body] = []  # ids stay valid while the bodies live
+
+    def of(self, body: Body, size: int) -> Tape:
+        key = (id(body), size)
+        found = self._made.get(key)
+        if found is None:
+            found = self._made[key] = tape_of(body, size)
+            self._kept.append(body)
+        return found
+
+
+def walk_piece(
+    pattern: Pattern,
+    piece: Piece,
+    size: int,
+    tapes: Tapes,
+    repeater: Repeater,
+    estimate: Estimate | None = None,
+    cast_on: int | None = None,
+) -> Walk:
+    """Walk one piece in one size. `cast_on` stands in for the written cast-on count."""
+    return _Walker(pattern, piece, size, tapes, repeater, estimate, cast_on).run()
+
+
+@dataclass(slots=True)
+class _Walker:
+    pattern: Pattern
+    piece: Piece
+    size: int
+    tapes: Tapes
+    repeater: Repeater
+    estimate: Estimate | None
+    instead: int | None
+    events: list[Event] = field(default_factory=list)
+    findings: list[Finding] = field(default_factory=list)
+    sites: list[Site] = field(default_factory=list)
+    state: State | None = None
+    first_cast: int | None = None
+    cast_span: Span | None = None
+    moved: bool = False  # the count is no longer what was cast on
+    unsure: bool = False  # markers are lost: what follows would only repeat the first error
+    widest: int = 0
+    row: int = 1
+    rs: bool = True
+    round: bool = False
+    height: float | None = 0.0
+    strand: str | None = None
+    loops: dict[str, float] = field(default_factory=dict)
+
+    def run(self) -> Walk:
+        self.rs = not self.piece.starts_ws
+        self.round = self.piece.in_round
+        if len(self.pattern.strands) == 1:
+            self.strand = self.pattern.strands[0].name.key
+        items = self.piece.items
+        for index, item in enumerate(items):
+            if not self._item(index, item, items):
+                break
+        else:
+            self._end()
+        return Walk(
+            self.piece,
+            self.size,
+            tuple(self.events),
+            tuple(self.findings),
+            tuple(self.sites),
+            self.first_cast,
+            self.widest,
+            self.row - 1,
+            self.height,
+            not self.findings,
+        )
+
+    def _find(self, rule: str, span: Span, detail: str = "", **more: object) -> None:
+        found = Finding(rule, self.size, span, self.piece, detail)
+        self.findings.append(replace(found, **more) if more else found)  # type: ignore[arg-type]
+
+    def _item(self, index: int, item: Item, items: tuple[Item, ...]) -> bool:
+        """Walk one item; False where the piece cannot be walked further."""
+        if isinstance(item, CastOn):
+            return self._cast_on(index, item)
+        if isinstance(item, Remark):
+            self.events.append(Said(item, index))
+            return True
+        if self.state is None:
+            detail = "bound" if any(isinstance(e, Bound) for e in self.events) else "never"
+            self._find("no-cast-on", item.span, detail)
+            return False
+        if isinstance(item, JoinRound):
+            self.round = True
+            self.events.append(Said(item, index))
+            return True
+        if isinstance(item, BindOff):
+            count = total(self.state).fixed
+            if item.strand:
+                self.strand = item.strand.key
+            self.events.append(Bound(item, index, count))
+            self.state = None
+            return True
+        following = next(
+            (i for i in items[index + 1 :] if isinstance(i, PieceRow | Work)), None
+        )
+        if isinstance(item, PieceRow):
+            return self._piece_row(index, item, following)
+        return self._work(index, item, following)
+
+    def _end(self) -> None:
+        if self.state is None:
+            if not any(isinstance(e, Cast) for e in self.events):
+                self._find("no-cast-on", self.piece.span, "empty")
+            return
+        live = total(self.state).fixed
+        if live > 0:
+            self._find("never-bound-off", self.piece.span, "end", numbers=(live,))
+
+    # --- casting on -----------------------------------------------------------------------------
+
+    def _cast_on(self, index: int, item: CastOn) -> bool:
+        if self.state is not None:
+            live = total(self.state).fixed
+            self._find("never-bound-off", item.span, "again", numbers=(live,))
+        if self.instead is not None and self.first_cast is None:
+            count: int | None = self.instead
+        elif item.count is not None:
+            count = item.count.at(self.size)
+        else:
+            count = self._count_for_width(item)
+        if count is None:
+            return False
+        if item.strand:
+            self.strand = item.strand.key
+        self._eat(2.0 * count)
+        self.state = (Affine(count),)
+        self.cast_span = item.count.span if item.count is not None else item.span
+        self.moved = item.count is None
+        if self.first_cast is None:
+            self.first_cast = count
+        self.widest = max(self.widest, count)
+        self.events.append(Cast(item, index, count))
+        return True
+
+    def _count_for_width(self, item: CastOn) -> int | None:
+        width = self.piece.width or self.pattern.width
+        gauge = width_gauge(self.pattern, self.piece)
+        if width is None or width.unit is None:
+            self._find("gauge-missing", item.span, "width")
+            return None
+        if gauge is None or gauge.over.unit is None:
+            self._find("gauge-missing", item.span, "gauge")
+            return None
+        wanted = width.mm(self.size) * gauge.stitches / gauge.over.mm()
+        counts = counts_for(self.pattern, self.piece, self.size, self.tapes)
+        found = counts.nearest(wanted)
+        if found is None or found < 1:
+            self._find("cast-on-misfit", item.span, "none", numbers=(round(wanted),))
+            return None
+        return found
+
+    # --- rows -----------------------------------------------------------------------------------
+
+    def _tape(self, row: Row) -> Tape:
+        return self.tapes.of(row.body, self.size)
+
+    def _following_tape(self, item: Item | None) -> Tape | None:
+        if isinstance(item, PieceRow):
+            return self._tape(item.row)
+        if isinstance(item, Work) and item.motif is not None and item.motif.rows:
+            return self._tape(item.motif.rows[0])
+        return None
+
+    def _piece_row(self, index: int, item: PieceRow, following: Item | None) -> bool:
+        if item.first is not None and item.last is not None:
+            first, last = item.first.at(self.size), item.last.at(self.size)
+            if first > self.row:
+                self._find("row-missing", item.span, "piece", numbers=(self.row, first))
+            elif first < self.row:
+                self._find("row-twice", item.span, "piece", numbers=(self.row, first))
+            times = max(last - first + 1, 1)
+        else:
+            times = item.times.at(self.size) if item.times is not None else 1
+        if times < 1:
+            return True
+        rows = (item.row,)
+        return self._repeat(index, item, None, rows, times, 0, following)
+
+    def _work(self, index: int, item: Work, following: Item | None) -> bool:
+        motif = item.motif
+        assert self.state is not None
+        if motif is None or not motif.rows:
+            return False  # said by unknown-name or row-missing; nothing after it can be counted
+        count = total(self.state).fixed
+        self.sites.append(Site(motif, item, count, self.size))
+        fits = self._on_form(item, motif, count)
+        self._sides(item, motif)
+        if isinstance(item.amount, UntilStitches):
+            return self._until_stitches(index, item, motif, fits, following)
+        amount = self._amount(item, motif)
+        if amount is None:
+            return False
+        reps, part = amount
+        self._odd_rows(item, motif, reps + (part > 0))
+        if not fits:
+            return self._skip(index, item, motif, reps, part)
+        return self._repeat(index, item, motif, motif.rows, reps, part, following)
+
+    def _on_form(self, item: Work, motif: Motif, count: int) -> bool:
+        form = motif.form
+        if form is None or self.unsure:
+            return True
+        takes = (
+            count == form.fixed
+            if form.unit == 0
+            else count >= form.unit + form.fixed and (count - form.fixed) % form.unit == 0
+        )
+        if takes:
+            return True
+        if not self.moved and self.cast_span is not None:
+            counts = counts_for(self.pattern, self.piece, self.size, self.tapes)
+            if counts.is_empty:
+                counts = form_set(motif)
+            self._find(
+                "cast-on-misfit",
+                self.cast_span,
+                "cast-on",
+                motif=motif,
+                numbers=(count, counts.below(count) or 0, counts.above(count) or 0, item.line),
+            )
+        else:
+            counts = form_set(motif)
+            self._find(
+                "cast-on-misfit",
+                item.span,
+                "work",
+                motif=motif,
+                numbers=(count, counts.below(count) or 0, counts.above(count) or 0, item.line),
+            )
+        return False
+
+    def _sides(self, item: Work, motif: Motif) -> None:
+        if self.round:
+            return
+        if motif.in_round:
+            self._find("side-flip", item.span, "rounds", motif=motif)
+        elif not motif.is_one_body and motif.is_rs(1) != self.rs:
+            self._find(
+                "side-flip", item.span, "start", motif=motif, numbers=(self.row, int(self.rs))
+            )
+
+    def _odd_rows(self, item: Work, motif: Motif, reps: int) -> None:
+        rows = len(motif.rows)
+        if not self.round and not motif.in_round and rows % 2 and reps > 1:
+            if not motif.is_one_body:
+                self._find("side-flip", item.span, "odd", motif=motif, numbers=(rows,))
+
+    def _amount(self, item: Work, motif: Motif) -> tuple[int, int] | None:
+        """Whole repeats and rows of one more; None where the piece cannot go on."""
+        rows = len(motif.rows)
+        amount = item.amount
+        if isinstance(amount, Times):
+            reps, part = amount.count.at(self.size), 0
+        elif isinstance(amount, ForRows):
+            reps, part = divmod(amount.rows.at(self.size), rows)
+        elif isinstance(amount, ToLength):
+            found = self._reps_to_length(item, motif, amount)
+            if found is None:
+                return None
+            reps, part = found, 0
+        elif isinstance(amount, UntilSpent):
+            found = self._reps_until_spent(item, motif, amount)
+            if found is None:
+                return None
+            reps, part = found, 0
+        else:
+            return None
+        if self.row + reps * rows + part > MAX_NUMBER:
+            self._find("number-too-big", amount.span, "rows", numbers=(reps * rows + part,))
+            return None
+        return reps, part
+
+    def _reps_to_length(self, item: Work, motif: Motif, amount: ToLength) -> int | None:
+        measure = amount.measure or self.piece.length or self.pattern.length
+        if measure is None or (measure.unit is None and amount.measure is None):
+            self._find("gauge-missing", amount.span, "length")
+            return None
+        if measure.unit is None:
+            return None  # said by unit-missing
+        height = height_of_row(self.pattern, motif)
+        if height is None or self.height is None:
+            self._find("gauge-missing", amount.span, "gauge")
+            return None
+        target = measure.mm(self.size)
+        if amount.rows_off is not None:
+            plain = height_of_row(self.pattern, None) or height
+            target += amount.sign * amount.rows_off.at(self.size) * plain
+        elif amount.measure_off is not None and amount.measure_off.unit is not None:
+            target += amount.sign * amount.measure_off.mm(self.size)
+        wanted = (target - self.height) / (height * len(motif.rows))
+        reps = int(wanted + 0.5 + 1e-9)
+        if wanted <= 0 or reps < 1:
+            self._find(
+                "length-unreached",
+                amount.span,
+                motif=motif,
+                numbers=(round(target), round(self.height), round(height * len(motif.rows))),
+            )
+            return None
+        return reps
+
+    def _reps_until_spent(self, item: Work, motif: Motif, amount: UntilSpent) -> int | None:
+        key = amount.strand.key
+        if self.pattern.strand(key) is None:
+            return None  # said by unknown-name
+        has = self.estimate.loops_of(key, self.size) if self.estimate is not None else None
+        if has is None:
+            self._find("gauge-missing", amount.span, "yarn", numbers=())
+            return None
+        assert self.state is not None
+        chunks, _ = self.repeater.run(
+            [(row, self._tape(row)) for row in motif.rows], self.state, 2, 0, self.round, None
+        )
+        rows = chunks[0].entries
+        mine = [e for e in rows if (e.row.strand.key if e.row.strand else self.strand) == key]
+        keep = amount.keep.at(self.size) if amount.keep is not None else 0
+        left = has - self.loops.get(key, 0.0)
+        per = sum(e.yarn[0] for e in mine)
+        more = sum(e.yarn[1] for e in mine)
+        last_row = max((e.yarn[0] for e in mine), default=0.0)
+        if per <= 0:
+            self._find("length-unreached", amount.span, "strand", motif=motif)
+            return None
+
+        def eaten(reps: int) -> float:
+            grown = last_row + more * reps
+            return per * reps + more * reps * (reps - 1) / 2 + keep * grown
+
+        low, high = 0, 1
+        while high < MAX_NUMBER and eaten(high) <= left:
+            low, high = high, high * 2
+        while high - low > 1:
+            middle = (low + high) // 2
+            low, high = (middle, high) if eaten(middle) <= left else (low, middle)
+        if low < 1:
+            self._find("length-unreached", amount.span, "spent", motif=motif)
+            return None
+        return low
+
+    def _until_stitches(
+        self, index: int, item: Work, motif: Motif, fits: bool, following: Item | None
+    ) -> bool:
+        assert isinstance(item.amount, UntilStitches) and self.state is not None
+        target = item.amount.count.at(self.size)
+        if not fits:
+            self.state = (Affine(target),)
+            self.unsure = True
+            return True
+        count = total(self.state).fixed
+        rows = [(row, self._tape(row)) for row in motif.rows]
+        reps, nearest = self.repeater.until(rows, self.state, target, self.round)
+        if reps is None:
+            snags = self.repeater.run(rows, self.state, 1, 0, self.round, None)[1]
+            if snags:
+                reps = 1
+            else:
+                self._find(
+                    "count-unreached",
+                    item.amount.span,
+                    motif=motif,
+                    numbers=(count, target, *nearest),
+                )
+                self.state = (Affine(target),)
+                self.unsure = True
+                return True
+        self._odd_rows(item, motif, reps)
+        return self._repeat(index, item, motif, motif.rows, reps, 0, following)
+
+    def _skip(self, index: int, item: Work, motif: Motif, reps: int, part: int) -> bool:
+        """Pass over a motif that does not fit the count: only its net change is kept."""
+        self._advance(motif, reps * len(motif.rows) + part)
+        self.moved = True
+        return True
+
+    def _advance(self, motif: Motif | None, rows: int) -> None:
+        self.row += rows
+        if rows % 2:
+            self.rs = not self.rs
+        height = height_of_row(self.pattern, motif)
+        self.height = (
+            None if height is None or self.height is None else self.height + rows * height
+        )
+
+    def _repeat(
+        self,
+        index: int,
+        item: PieceRow | Work,
+        motif: Motif | None,
+        rows: tuple[Row, ...],
+        reps: int,
+        part: int,
+        following: Item | None,
+    ) -> bool:
+        assert self.state is not None
+        tape = self._following_tape(following)
+        pairs = [(row, self._tape(row)) for row in rows]
+        chunks, snags = self.repeater.run(pairs, self.state, reps, part, self.round, tape)
+        for snag in snags:
+            self._snag(snag, item, motif, rows)
+        for chunk in chunks:
+            self.events.append(
+                Worked(item, index, motif, self.row, self.rs, self.round, chunk)
+            )
+            self._eat_rows(chunk)
+            self._advance(motif, chunk.rows)
+            if self.row > MAX_NUMBER:
+                self._find("number-too-big", item.span, "rows", numbers=(self.row,))
+                return False
+        before = self.state
+        self.state = chunks[-1].after if chunks else self.state
+        # Claims are checked where the count is sure.
+        if not any(snag.kind in ("no-marker", "marker-missed", "trouble") for snag in snags):
+            self._claims(chunks, item, motif)
+        count = total(self.state).fixed
+        if count != total(before).fixed or snags:
+            self.moved = True
+        self.widest = max(self.widest, count)
+        if count > MAX_NUMBER:
+            self._find("number-too-big", item.span, "stitches", numbers=(count,))
+            return False
+        return True
+
+    def _snag(
+        self, snag: Snag, item: PieceRow | Work, motif: Motif | None, rows: tuple[Row, ...]
+    ) -> None:
+        if self.unsure:
+            return
+        row = snag.row
+        number = self.row + snag.repeat * len(rows) + snag.index
+        span = row.in_body(snag.misfit.span) if snag.misfit.span else row.at(row.body.span)
+        if row.as_row is not None:
+            span = row.at(row.span)
+        rule = {
+            "short": "count-short",
+            "over": "count-over",
+            "uneven": "fill-uneven",
+            "no-marker": "marker-missing",
+            "marker-missed": "marker-missed",
+            "trouble": "fill-unclear",
+            "grown": "number-too-big",
+        }[snag.kind]
+        if snag.kind in ("no-marker", "marker-missed"):
+            self.unsure = True
+        self._find(
+            rule,
+            span,
+            snag.kind if snag.kind != "trouble" else snag.misfit.detail,
+            row=row,
+            motif=motif,
+            snag=snag,
+            row_number=number,
+            repeat=snag.repeat,
+        )
+
+    def _claims(self, chunks: list[Chunk], item: PieceRow | Work, motif: Motif | None) -> None:
+        done = sum(chunk.rows for chunk in chunks)
+        first_row = self.row - done
+        repeat = 0
+        for chunk in chunks:
+            for index, entry in enumerate(chunk.entries):
+                claim = entry.row.claim
+                if claim is None or entry.misfit or entry.row.body.broken:
+                    continue
+                times = chunk.reps + (1 if index < chunk.part else 0)
+                if times < 1:
+                    continue
+                wrong = _first_wrong(entry, claim.sign, claim.count.at(self.size), times)
+                if wrong is not None:
+                    self._find(
+                        "claim-wrong",
+                        entry.row.at(claim.span),
+                        claim.sign or "=",
+                        row=entry.row,
+                        motif=motif,
+                        row_number=first_row + (repeat + wrong) * len(chunk.entries) + index,
+                        repeat=repeat + wrong,
+                        numbers=(
+                            entry.start.at(wrong),
+                            entry.end.at(wrong),
+                            claim.count.at(self.size),
+                        ),
+                    )
+            repeat += chunk.reps
+
+    # --- yarn, only as far as "until A is spent" needs it ------------------------------------------
+
+    def _eat(self, loops: float) -> None:
+        if self.strand is not None:
+            self.loops[self.strand] = self.loops.get(self.strand, 0.0) + loops
+
+    def _eat_rows(self, chunk: Chunk) -> None:
+        for index, entry in enumerate(chunk.entries):
+            if entry.row.strand:
+                self.strand = entry.row.strand.key
+            times = chunk.reps + (1 if index < chunk.part else 0)
+            fixed, unit = entry.yarn
+            self._eat(fixed * times + unit * times * (times - 1) / 2)
+
+
+def _first_wrong(entry: Entry, sign: str, said: int, times: int) -> int | None:
+    """The first repeat (from 0) at which a claim does not hold."""
+    if sign:
+        value = Affine(entry.end.fixed - entry.start.fixed, entry.end.unit - entry.start.unit)
+        said = -said if sign == "-" else said
+    else:
+        value = entry.end
+    if value.fixed != said:
+        return 0
+    return 1 if value.unit and times > 1 else None
+
+
+def form_set(motif: Motif) -> CountSet:
+    """The counts of a motif's form for n = 1, 2, 3 …"""
+    form = motif.form
+    if form is None:
+        return CountSet.every(1)
+    if form.unit == 0:
+        return CountSet(form.fixed, 0, form.fixed)
+    return CountSet(form.fixed, form.unit, max(form.unit + form.fixed, 0))

@@ -1,0 +1,108 @@
+"""What a rendered pattern says, before any layout: plain words in frozen dataclasses.
+
+`edition.words` makes a `Document` from the checked model; the templates only lay it out.
+Every string here is final text for the reader (already sized, already in both units); no
+template computes a number or chooses a word.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Fact:
+    """One labelled fact: ``Fact("Needle", "4.5 mm (US 7, UK 7) circular, 90 cm / 36 in long")``."""
+
+    label: str
+    value: str
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """A small table; `head` and each of `rows` have the same length. `caption` may be empty."""
+
+    caption: str
+    head: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Shade:
+    """A shade in the materials list; `colours` are #rrggbb (several for self-striping yarn)."""
+
+    name: str
+    yarn: str
+    strand: str
+    amount: str
+    colours: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Abbreviation:
+    """`stitches` says what it takes and makes where that helps, else it is empty."""
+
+    short: str
+    meaning: str
+    stitches: str
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One instruction.
+
+    `kind` is one of ``row`` (a labelled row or round), ``do`` (cast on, bind off, join),
+    ``repeat`` (``Rep Rows 3–6 seven more times.``) and ``note`` (the designer's words).
+    `label` is ``Row 3 (RS):`` or empty; `count` is ``(240 sts)`` or empty. Joined with single
+    spaces the three are the line of the text edition. `strand` is the strand's name where the
+    row names one and the pattern has more than one, `new_strand` tells that the row before it
+    used another, `colours` are the #rrggbb of the shade the strand begins with (or empty).
+    `tally` asks for boxes to tick off on paper beside a ``repeat`` line: how often it is worked,
+    one number, or one for each size in order; empty draws none.
+    """
+
+    kind: str
+    label: str
+    text: str
+    count: str
+    strand: str = ""
+    new_strand: bool = False
+    colours: tuple[str, ...] = ()
+    tally: tuple[int, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Section:
+    """A heading and the lines under it. `level` 2 is a piece, 3 a section inside a piece."""
+
+    heading: str
+    level: int
+    lines: tuple[Line, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Document:
+    """A whole pattern for a reader, in reading order.
+
+    `language` is a BCP 47 tag; `sizes` are the size names in order (empty where there is one
+    size only); `finished` is the table of finished measurements, a row per size. `notices` are
+    lines such as that measures are estimates until a swatch says so; `cautions` are safety lines.
+    """
+
+    language: str
+    title: str
+    designer: str
+    summary: str
+    level: str
+    sizes: tuple[str, ...]
+    finished: Table | None
+    gauge: tuple[str, ...]
+    needles: tuple[str, ...]
+    yarns: tuple[str, ...]
+    shades: tuple[Shade, ...]
+    notions: tuple[str, ...]
+    notes: tuple[str, ...]
+    abbreviations: tuple[Abbreviation, ...]
+    sections: tuple[Section, ...]
+    cautions: tuple[str, ...]
+    notices: tuple[str, ...]

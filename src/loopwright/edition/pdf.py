@@ -1,0 +1,162 @@
+"""The PDF edition: the HTML page set on paper with the bundled fonts.
+
+WeasyPrint and its native libraries are loaded only when a PDF is asked for.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import ctypes.util
+import io
+import logging
+import shutil
+import sys
+import threading
+import warnings
+from functools import cache
+from typing import TYPE_CHECKING, Any, Literal
+
+from loopwright.edition.html import render_html
+from loopwright.edition.render import template_folder
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from types import ModuleType
+
+    from loopwright.edition.document import Document
+
+# A scheme of our own: the pattern's page can name no file, and no other address is answered.
+_SCHEME = "loopwright-font:"
+_FACES = (
+    ("Pattern Text", "normal", 400, "Vollkorn-Regular.ttf"),
+    ("Pattern Text", "italic", 400, "Vollkorn-Italic.ttf"),
+    ("Pattern Text", "normal", 600, "Vollkorn-SemiBold.ttf"),
+    ("Pattern Label", "normal", 400, "Inter-Regular.otf"),
+    ("Pattern Label", "normal", 600, "Inter-SemiBold.otf"),
+)
+_PAPER = {"a4": "A4", "letter": "letter"}
+_IMPORT_LOCK = threading.Lock()
+
+
+class NativeLibrariesMissing(RuntimeError):
+    """WeasyPrint is there but Pango and its companions are not. Its one line says the way out."""
+
+    def __init__(self) -> None:
+        super().__init__(
+            f"a PDF needs the Pango text libraries, which are not installed: {_install_command()}"
+        )
+
+
+def render_pdf(doc: Document, paper: Literal["a4", "letter"]) -> bytes:
+    """The pattern as a tagged PDF, its language, title and bookmarks set.
+
+    The bytes depend on the document, the paper, the bundled fonts and the versions of WeasyPrint
+    and Pango; never on the time or the process. A letter that the bundled fonts lack is drawn with
+    a font of the system. Raises NativeLibrariesMissing where Pango is not installed.
+    """
+    page = render_html(doc)
+    weasyprint = _weasyprint()
+    with _quiet():
+        from weasyprint.text.fonts import FontConfiguration
+
+        fonts = FontConfiguration()
+        fetcher = _own_fonts_only()
+        style = weasyprint.CSS(string=_paper_style(paper), font_config=fonts, url_fetcher=fetcher)
+        html = weasyprint.HTML(string=page, url_fetcher=fetcher)
+        result = html.write_pdf(stylesheets=[style], font_config=fonts, pdf_variant="pdf/ua-1")
+    assert isinstance(result, bytes)
+    return result
+
+
+def _paper_style(paper: Literal["a4", "letter"]) -> str:
+    faces = "".join(
+        f'@font-face {{ font-family: "{family}"; font-style: {style}; font-weight: {weight};'
+        f' src: url("{_SCHEME}{file}") }}\n'
+        for family, style, weight, file in _FACES
+    )
+    return f"{faces}@page {{ size: {_PAPER[paper]} }}\n"
+
+
+def _own_fonts_only() -> Any:
+    """A fetcher that answers for the bundled fonts by name, and refuses every other address."""
+    from weasyprint.urls import URLFetcher, URLFetcherResponse
+
+    folder = template_folder() / "fonts"
+    known = {_SCHEME + file: folder / file for *_, file in _FACES}
+
+    class OwnFontsOnly(URLFetcher):  # type: ignore[misc]
+        def fetch(self, url: str, headers: Any = None) -> Any:
+            if url not in known:
+                raise ValueError("a pattern fetches nothing")
+            return URLFetcherResponse(url, known[url].read_bytes(), {"Content-Type": "font/sfnt"})
+
+    return OwnFontsOnly()
+
+
+@contextlib.contextmanager
+def _quiet() -> Iterator[None]:
+    """Keep what WeasyPrint and fontTools log about our own style sheet from the user's screen."""
+    loggers = [logging.getLogger(name) for name in ("weasyprint", "fontTools")]
+    levels = [logger.level for logger in loggers]
+    for logger in loggers:
+        logger.setLevel(logging.CRITICAL + 1)
+    try:
+        yield
+    finally:
+        for logger, level in zip(loggers, levels, strict=True):
+            logger.setLevel(level)
+
+
+@cache
+def _weasyprint() -> ModuleType:
+    """Import WeasyPrint; raise NativeLibrariesMissing where a native library does not load."""
+    with _IMPORT_LOCK:
+        loaded = set(sys.modules)
+        # On Linux WeasyPrint first asks ctypes for each library (which runs ldconfig or a
+        # compiler, about 140 ms in all) and then loads it by its file name, which is enough.
+        for look_up in (False, True) if sys.platform == "linux" else (True,):
+            try:
+                return _import_weasyprint(look_up)
+            except OSError:
+                for name in set(sys.modules) - loaded:
+                    if name.partition(".")[0] == "weasyprint":
+                        del sys.modules[name]
+        raise NativeLibrariesMissing from None
+
+
+def _import_weasyprint(look_up: bool) -> ModuleType:
+    find_library = ctypes.util.find_library
+    this_thread = threading.get_ident()
+
+    def answer_others(name: str) -> str | None:
+        return None if threading.get_ident() == this_thread else find_library(name)
+
+    if not look_up:
+        ctypes.util.find_library = answer_others
+    try:
+        # Where a library is missing, WeasyPrint prints a banner on standard output.
+        with (
+            contextlib.redirect_stdout(io.StringIO()),
+            warnings.catch_warnings(action="ignore"),
+        ):
+            import weasyprint
+    finally:
+        ctypes.util.find_library = find_library
+    module: ModuleType = weasyprint
+    return module
+
+
+def _install_command() -> str:
+    """The command that installs the libraries, by platform.
+
+    Source: WeasyPrint's documentation, "First steps"; the Debian names as measured on Debian 12.
+    """
+    if sys.platform == "darwin":
+        return "brew install pango"
+    if sys.platform == "win32":
+        return "in an MSYS2 shell, pacman -S mingw-w64-x86_64-pango"
+    if shutil.which("dnf"):
+        return "dnf install pango"
+    if shutil.which("apt-get") or shutil.which("apt"):
+        return "apt install libpango-1.0-0 libpangoft2-1.0-0 libharfbuzz-subset0"
+    return "install Pango with your package manager (apt, dnf and brew call it pango)"

@@ -1,0 +1,178 @@
+"""What the HTML and text editions share: the template room, the headings, clean strings.
+
+The PDF is the HTML page set on paper, so it has all of this too. Nothing here computes a number
+or chooses a word of the pattern; the headings below are the only words the layout adds.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import fields, is_dataclass, replace
+from functools import cache
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from jinja2 import Environment
+    from markupsafe import Markup
+
+    from loopwright.edition.document import Abbreviation, Document, Line, Section, Shade
+
+HEADINGS = {
+    "by": "by",
+    "level": "Level",
+    "sizes": "Sizes",
+    "finished": "Finished measurements",
+    "gauge": "Gauge",
+    "needles": "Needles",
+    "yarn": "Yarn",
+    "notions": "Notions",
+    "notes": "Notes",
+    "cautions": "For safety",
+    "abbreviations": "Abbreviations",
+    "name": "Shade",
+    "strand": "Strand",
+    "amount": "Amount",
+    "contents": "Contents",
+}
+
+# Controls (a terminal escape, a NUL), line and paragraph separators, lone surrogates and
+# non-characters: none is text for a reader, and the XML metadata of a PDF may not hold them.
+_NOT_TEXT = re.compile("[\x00-\x1f\x7f-\x9f\u2028\u2029\ud800-\udfff\ufffe\uffff]")
+_COLOUR = re.compile(r"#[0-9a-fA-F]{6}")
+_MEASURE = re.compile(r"[0-9][0-9.,]*[½¼¾⅓⅔⅛⅜⅝⅞]? (?:mm|cm|m|in|g|oz|yd|sts|rows|rnds)\b")
+# Beyond this, a row counter serves better than boxes on paper.
+_MOST_BOXES = 100
+# Letters: a longer word in a table may be broken, after each piece.
+_LONG_WORD = 30
+_PIECE = 12
+
+
+def clean(doc: Document) -> Document:
+    """The same document with each control character in its strings made a space."""
+    cleaned = _clean(doc)
+    assert type(cleaned) is type(doc)
+    return cleaned
+
+
+def _clean(value: Any) -> Any:
+    if isinstance(value, str):
+        return _NOT_TEXT.sub(" ", value)
+    if isinstance(value, tuple):
+        return tuple(_clean(item) for item in value)
+    if is_dataclass(value) and not isinstance(value, type):
+        return replace(value, **{f.name: _clean(getattr(value, f.name)) for f in fields(value)})
+    return value
+
+
+def colours(values: tuple[str, ...]) -> tuple[str, ...]:
+    """Those of `values` that are #rrggbb; nothing else may reach a style attribute."""
+    return tuple(value for value in values if _COLOUR.fullmatch(value))
+
+
+def soft(text: str) -> Markup:
+    """`text` escaped, with places to break in words that are too long for a table cell.
+
+    `overflow-wrap: anywhere` would do it too, but WeasyPrint then measures a cell's least width
+    letter by letter: a word of 600 letters took it seconds.
+    """
+    from markupsafe import Markup, escape
+
+    parts: list[Markup] = []
+    for word in re.split(r"( +)", text):
+        pieces = (
+            [word[i : i + _PIECE] for i in range(0, len(word), _PIECE)]
+            if len(word) > _LONG_WORD
+            else [word]
+        )
+        parts.append(Markup("<wbr>").join(map(escape, pieces)))
+    return Markup("").join(parts)
+
+
+def measures(text: str) -> Markup:
+    """`text` escaped, each number kept on one line with its unit. The characters stay the same."""
+    from markupsafe import Markup, escape
+
+    return Markup(_MEASURE.sub(r'<span class="measure">\g<0></span>', str(escape(text))))
+
+
+def hang(section: Section) -> str:
+    """How wide the column of row labels is: a class name, by the section's longest label.
+
+    A rare label longer than the widest column ("Rows 2, 4, 6 and 8 (WS):") just pushes its
+    text on, so it need not widen the column for all rows.
+    """
+    longest = max((len(line.label) for line in section.lines), default=0)
+    return "hang-s" if longest <= 8 else "hang-m" if longest <= 12 else "hang-l"
+
+
+def strand_column(section: Section) -> str:
+    """How wide the column of strand tags is, as class names; empty where no strand is named."""
+    longest = max((len(line.strand) for line in section.lines), default=0)
+    return "" if not longest else "strands" if longest <= 3 else "strands strands-l"
+
+
+def tagged(section: Section) -> tuple[tuple[Line, bool], ...]:
+    """Each line with whether it shows its strand's tag: at a change, and where a section starts."""
+    shown = False
+    result = []
+    for line in section.lines:
+        tag = bool(line.strand) and (line.new_strand or not shown)
+        shown = shown or tag
+        result.append((line, tag))
+    return tuple(result)
+
+
+def shade_columns(shades: tuple[Shade, ...]) -> tuple[str, ...]:
+    """The columns of the table of shades that say something, as names of `Shade`'s fields."""
+    optional = ("yarn", "strand", "amount")
+    return ("name", *(name for name in optional if any(getattr(s, name) for s in shades)))
+
+
+def halves(items: tuple[Abbreviation, ...]) -> tuple[tuple[Abbreviation, ...], ...]:
+    """Two columns to read down one after the other; CSS columns cost WeasyPrint many tries."""
+    middle = (len(items) + 1) // 2
+    return tuple(half for half in (items[:middle], items[middle:]) if half)
+
+
+def boxes(line: Line) -> tuple[int, ...]:
+    """How many boxes to draw beside a repeat, for each size; none where there would be too many."""
+    if any(number < 1 or number > _MOST_BOXES for number in line.tally):
+        return ()
+    return line.tally
+
+
+def template_folder() -> Path:
+    """The installed folder of the package's templates, style sheet and fonts."""
+    import loopwright.templates
+
+    # Path(__file__) is cheaper at start-up than importlib.resources.
+    return Path(str(loopwright.templates.__file__)).parent
+
+
+@cache
+def environment() -> Environment:
+    """The one Jinja2 environment; imported here so that checking a pattern never loads it."""
+    from jinja2 import Environment, FileSystemLoader, StrictUndefined
+
+    env = Environment(
+        loader=FileSystemLoader(template_folder()),
+        autoescape=lambda name: name is not None and name.endswith(".html"),
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+        keep_trailing_newline=True,
+    )
+    env.globals["heading"] = HEADINGS
+    env.filters.update(
+        boxes=boxes,
+        colours=colours,
+        halves=halves,
+        hang=hang,
+        measures=measures,
+        shade_columns=shade_columns,
+        soft=soft,
+        strand_column=strand_column,
+        tagged=tagged,
+    )
+    return env

@@ -1,0 +1,77 @@
+"""Bodies of rows with their words looked up.
+
+Spans count from the start of the line a body stands on, because equal lines share one body.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from loopwright.model.stitch import Stitch
+from loopwright.notation.source import Span
+from loopwright.notation.tree import Count
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Stitches:
+    """`count` (a size list, or one number) of one stitch."""
+
+    stitch: Stitch
+    count: tuple[int, ...]
+    modifiers: tuple[str, ...]
+    span: Span
+
+    def number(self, size: int) -> int:
+        count = self.count
+        return count[size] if size < len(count) else count[-1]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Group:
+    """Steps worked `times`, or once with all of it in the next `into` stitches."""
+
+    steps: tuple[Step, ...]
+    times: Count | None
+    into: Count | None
+    span: Span
+
+    def number(self, size: int) -> int:
+        return 1 if self.times is None else self.times.at(size)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Fill:
+    """A unit repeated as often as it fits."""
+
+    steps: tuple[Step, ...]
+    span: Span
+
+
+Step = Stitches | Group | Fill
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Body:
+    """The steps of a row. `whole` is ``k`` or ``p`` where the row was given as one word.
+
+    `broken` is true where a word was not known, so that nothing can be counted.
+    """
+
+    steps: tuple[Step, ...]
+    whole: str | None
+    span: Span
+    broken: bool
+
+    @property
+    def has_markers(self) -> bool:
+        return any(s.stitch.kind == "marker" for s in words_of(self.steps))
+
+
+def words_of(steps: tuple[Step, ...]) -> Iterator[Stitches]:
+    """Every `Stitches` of some steps, each written one once."""
+    for step in steps:
+        if isinstance(step, Stitches):
+            yield step
+        else:
+            yield from words_of(step.steps)

@@ -1,0 +1,255 @@
+"""Text to tree, a line at a time: an error stays in its line, and one run finds them all."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import Any
+
+from lark.exceptions import UnexpectedCharacters, UnexpectedInput, UnexpectedToken
+
+from loopwright.notation.bounds import MAX_LINE, MAX_NESTING, MAX_UNCLEAR_LINES
+from loopwright.notation.grammar import line_parser
+from loopwright.notation.habits import habit_of
+from loopwright.notation.near import nearest
+from loopwright.notation.source import Source, Span
+from loopwright.notation.terminals import LINE_WORDS, expected_text
+from loopwright.notation.tree import Placed, Statement
+from loopwright.problem import ERROR, Edit, Fix, Problem
+
+_LOWER = str.maketrans("ABCDEFGHIJKLMNOPQRSTUVWXYZ", "abcdefghijklmnopqrstuvwxyz")
+_FIRST_WORD = re.compile(r"[^\W\d_][\w&-]*")
+_ROW_STARTS = ("row", "rou", "eve")
+_CONTROL = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\u202a-\u202e\u2066-\u2069]")
+
+
+@dataclass(frozen=True, slots=True)
+class Parsed:
+    """The tree of a source. `recovered` is true where a line could not be read."""
+
+    source: Source
+    lines: tuple[Placed, ...]
+    problems: tuple[Problem, ...]
+    recovered: bool
+    size_lists: tuple[tuple[int, Span], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class _Read:
+    """What one line gave: its statement, the problems of its values, its size lists."""
+
+    statement: Statement
+    slips: tuple[Problem, ...]
+    size_lists: tuple[tuple[int, Span], ...]
+
+
+def split_comment(line: str) -> tuple[str, str]:
+    """A line's code and its comment (with the dashes); a string's dashes are no comment."""
+    at = line.find("--")
+    while at >= 0:
+        if line.count('"', 0, at) % 2 == 0:
+            return line[:at], line[at:]
+        at = line.find("--", at + 1)
+    return line, ""
+
+
+def parse(source: Source) -> Parsed:
+    """Read a source. Never raises for what the text holds."""
+    placed: list[Placed] = []
+    problems: list[Problem] = []
+    size_lists: list[tuple[int, Span]] = []
+    memo: dict[str, _Read] = {}
+    unclear = 0
+    for number, base in enumerate(source.line_starts, 1):
+        line = source.line_text(number)
+        code = line
+        if "--" in line:
+            code, _ = split_comment(line)
+        code = code.rstrip()
+        bare = code.lstrip()
+        if not bare:
+            continue
+        is_row = bare[:3].translate(_LOWER) in _ROW_STARTS
+        found = memo.get(code) if is_row else None
+        if found is None:
+            result = _parse_line(code, 0 if is_row else base)
+            if isinstance(result, Problem):
+                if is_row:
+                    result = _shifted(result, base)
+                problems.append(result)
+                unclear += 1
+                if unclear >= MAX_UNCLEAR_LINES:
+                    problems.append(_gave_up(number, len(source.line_starts), base, code))
+                    break
+                continue
+            found = result
+            if is_row:
+                memo[code] = found
+        for slip in found.slips:
+            problems.append(_shifted(slip, base) if is_row else slip)
+        for length, span in found.size_lists:
+            size_lists.append((length, span.shifted(base) if is_row else span))
+        placed.append(Placed(number, base, found.statement))
+    return Parsed(source, tuple(placed), tuple(problems), unclear > 0, tuple(size_lists))
+
+
+def _parse_line(code: str, base: int) -> _Read | Problem:
+    """The statement of one line and the problems of its values, or the one problem of the line.
+
+    Spans of a row line count from the line's start (`base` is 0 for it).
+    """
+    early = _before_parsing(code, base)
+    if early is not None:
+        return early
+    parser, shaper = line_parser()
+    shaper.original = code
+    shaper.base = base
+    shaper.problems = []
+    shaper.size_lists = []
+    try:
+        statement: Any = parser.parse(code.translate(_LOWER))
+    except UnexpectedInput as error:
+        return _unclear(code, base, error)
+    return _Read(statement, tuple(shaper.problems), tuple(shaper.size_lists))
+
+
+def _before_parsing(code: str, base: int) -> Problem | None:
+    """What must be said before the parser sees the line: control characters, size, nesting."""
+    if len(code) > MAX_LINE:
+        return Problem(
+            "number-too-big",
+            ERROR,
+            "the line is too long",
+            f"This line has {len(code):,} characters; a line may have {MAX_LINE:,}.",
+            Span(base, base + 40),
+            help="split the row into groups, or use a fill between stars.",
+        )
+    control = _CONTROL.search(code)
+    if control:
+        return Problem(
+            "line-unclear",
+            ERROR,
+            "a character that cannot be seen",
+            f"There is a control character here (U+{ord(control.group()):04X}), which no pattern "
+            "needs and which can make a line look other than it is.",
+            Span(base + control.start(), base + control.end()),
+            help="delete it.",
+        )
+    depth = 0
+    for at, letter in enumerate(code):
+        if letter == '"':
+            break
+        if letter == "(":
+            depth += 1
+            if depth > MAX_NESTING:
+                return Problem(
+                    "number-too-big",
+                    ERROR,
+                    "groups are nested too deep",
+                    f"Here {depth} groups are open inside one another; {MAX_NESTING} are allowed.",
+                    Span(base + at, base + at + 1),
+                    help="work the inner groups out, or split the row.",
+                )
+        elif letter == ")":
+            depth -= 1
+    return None
+
+
+def _unclear(code: str, base: int, error: UnexpectedInput) -> Problem:
+    lowered = code.translate(_LOWER)
+    at = getattr(error, "pos_in_stream", None)
+    end: int | None = None
+    names: set[str] = set()
+    if isinstance(error, UnexpectedToken):
+        token = error.token
+        names = set(error.accepts or error.expected)
+        if token.type == "$END":
+            at = len(code)
+        else:
+            at, end = token.start_pos, token.end_pos
+    elif isinstance(error, UnexpectedCharacters):
+        names = set(error.allowed or ())
+    start = len(code) if at is None or at < 0 else at
+    if end is None:
+        end = start + 1
+    first = _FIRST_WORD.match(lowered.lstrip())
+    if first and first.group() not in LINE_WORDS:
+        found = _unknown_start(code, base, first.group())
+        if found is not None:
+            return found
+    span = Span(base + start, base + end)
+    habit = habit_of(code)
+    if habit is not None:
+        message, help = habit
+        return Problem("line-unclear", ERROR, "this line cannot be read", message, span, help=help)
+    if start >= len(code):
+        tail = code.split()[-1]
+        message = f"The line ends after “{tail}”, where {expected_text(names)} should follow."
+    else:
+        wrong = code[start:end]
+        message = f"“{wrong}” cannot stand here; what can is {expected_text(names)}."
+    if len(names) > 12 or not names:
+        message = f"“{code[start:end] or code.strip()}” cannot be read here."
+    return Problem("line-unclear", ERROR, "this line cannot be read", message, span)
+
+
+def _unknown_start(code: str, base: int, word: str) -> Problem | None:
+    """A line whose first word no line starts with: a slip of the keys, else a habit or unknown."""
+    start = len(code) - len(code.lstrip())
+    span = Span(base + start, base + start + len(word))
+    close = nearest(word, LINE_WORDS)
+    if close is not None:
+        return Problem(
+            "unknown-word",
+            ERROR,
+            f"no line starts with “{word}”",
+            f"A line starts with the word that says what it is, and “{word}” is none of them.",
+            span,
+            help=f"did you mean “{close}”?",
+            fix=Fix(f"write “{close}”", (Edit(span, close),)),
+        )
+    habit = habit_of(code)
+    if habit is not None:
+        message, help = habit
+        return Problem("line-unclear", ERROR, "this line cannot be read", message, span, help=help)
+    return Problem(
+        "unknown-word",
+        ERROR,
+        f"no line starts with “{word}”",
+        "A line starts with the word that says what it is: pattern, yarn, motif, row, piece, "
+        "cast on, work, bind off and so on.",
+        span,
+        help='a line for the reader is written as note "…"; a comment starts with two dashes.',
+    )
+
+
+def _gave_up(number: int, lines: int, base: int, code: str) -> Problem:
+    return Problem(
+        "line-unclear",
+        ERROR,
+        "too many lines cannot be read",
+        f"{MAX_UNCLEAR_LINES} lines up to line {number:,} of {lines:,} cannot be read, so the "
+        "rest was left unread.",
+        Span(base, base + len(code)),
+        help="this may not be a pattern source at all; start one with “loopwright new FILE”.",
+    )
+
+
+def _shifted(problem: Problem, base: int) -> Problem:
+    fix = problem.fix
+    if fix is not None:
+        fix = Fix(fix.title, tuple(Edit(e.span.shifted(base), e.text) for e in fix.edits))
+    return Problem(
+        problem.rule,
+        problem.severity,
+        problem.title,
+        problem.message,
+        problem.span.shifted(base),
+        problem.labels,
+        problem.help,
+        problem.sizes,
+        fix,
+    )
+
+
+__all__ = ["Parsed", "parse", "split_comment"]
