@@ -62,6 +62,7 @@ class _Stopped(Exception):
 @dataclass(slots=True)
 class _Solver:
     found: CountSet
+    fill_once: bool = False
 
     def congruent(self, line: Line, modulus: int) -> None:
         self.found = self.found.congruent(line.factor, line.offset, modulus)
@@ -113,7 +114,7 @@ class _Solver:
         if fill is None:
             self.congruent(rest, 0)
         else:
-            self.at_least_zero(rest)
+            self.at_least_zero(rest.plus(-fill.takes) if self.fill_once else rest)
             self.congruent(rest, fill.takes)
             times = rest.scaled(Fraction(1, fill.takes))
         made = carried
@@ -267,8 +268,8 @@ def _work(
 
 
 def holds_on(motif: Motif, size: int, tapes: TapesLike) -> CountSet:
-    """The counts on which a motif's own rows hold, whatever its form says."""
-    solver = _Solver(CountSet.every(1))
+    """The counts on which a motif's own rows hold with each fill worked, whatever its form says."""
+    solver = _Solver(CountSet.every(1), fill_once=True)
     try:
         state: Lines = (Line(Fraction(1), Fraction(0)),)
         rows = [tapes.of(row.body, size) for row in motif.rows]

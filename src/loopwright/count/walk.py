@@ -425,6 +425,8 @@ class _Walker:
 
     def _odd_rows(self, item: Work, motif: Motif, reps: int) -> None:
         rows = len(motif.rows)
+        if rows and motif.rows[-1].number != rows:
+            return  # a row is missing: said by row-missing
         if not self.round and not motif.in_round and rows % 2 and reps > 1:
             if not motif.is_one_body:
                 self._find("side-flip", item.span, "odd", motif=motif, numbers=(rows,))

@@ -75,3 +75,29 @@ def words_of(steps: tuple[Step, ...]) -> Iterator[Stitches]:
             yield step
         else:
             yield from words_of(step.steps)
+
+
+def same_body(one: Body, other: Body) -> bool:
+    """Whether two bodies say the same, wherever they stand."""
+    return one is other or (one.whole == other.whole and _same(one.steps, other.steps))
+
+
+def _same(one: tuple[Step, ...], other: tuple[Step, ...]) -> bool:
+    if len(one) != len(other):
+        return False
+    for a, b in zip(one, other, strict=True):
+        if isinstance(a, Stitches) and isinstance(b, Stitches):
+            if (a.stitch, a.count, a.modifiers) != (b.stitch, b.count, b.modifiers):
+                return False
+        elif isinstance(a, Group) and isinstance(b, Group):
+            counts = [c.values if c else None for c in (a.times, a.into)]
+            if counts != [c.values if c else None for c in (b.times, b.into)]:
+                return False
+            if not _same(a.steps, b.steps):
+                return False
+        elif isinstance(a, Fill) and isinstance(b, Fill):
+            if not _same(a.steps, b.steps):
+                return False
+        else:
+            return False
+    return True

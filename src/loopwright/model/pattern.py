@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from loopwright.model.body import Body
+from loopwright.model.body import Body, same_body
 from loopwright.model.stitch import Stitch
 from loopwright.notation.quantity import Quantity
 from loopwright.notation.source import Source, Span
@@ -131,7 +131,7 @@ class Motif:
         """All rows alike (same body, same strand): it has no side to fall on."""
         first = self.rows[0]
         return all(
-            row.body is first.body
+            same_body(row.body, first.body)
             and (row.strand and row.strand.key) == (first.strand and first.strand.key)
             for row in self.rows
         )

@@ -1,0 +1,5 @@
+"""``python -m loopwright``."""
+
+from loopwright.cli import entry
+
+entry()

@@ -1,0 +1,77 @@
+"""A look sideways: what the other rows of the block do where one does not count out."""
+
+from __future__ import annotations
+
+from loopwright.check.context import Context, listed
+from loopwright.count.row import Misfit
+from loopwright.count.walk import Finding
+from loopwright.model.body import Fill
+from loopwright.model.pattern import Row
+
+
+def whose(finding: Finding) -> str:
+    """``Row 3 of woven`` or ``Row 12``, as the start of a sentence."""
+    row = finding.row
+    word = "Round" if row is not None and row.round else "Row"
+    if finding.motif is not None and row is not None:
+        label = f"{word} {row.number} of {finding.motif.name.text}"
+        if finding.repeat:
+            label += f", in repeat {finding.repeat + 1:,},"
+    else:
+        label = f"{word} {finding.row_number:,}"
+    if finding.snag is not None and finding.snag.misfit.segments > 1:
+        label += f", in stretch {finding.snag.misfit.segment + 1} between the markers,"
+    return label
+
+
+def stretch(misfit: Misfit) -> str:
+    """`` in stretch 2 between the markers`` where markers hang."""
+    if misfit.segments < 2:
+        return ""
+    return f" in stretch {misfit.segment + 1} of {misfit.segments} between the markers"
+
+
+def _around(context: Context, row: Row) -> tuple[str, str] | None:
+    """The writer's words before and after the one fill of a row; None where there is no such."""
+    fills = [i for i, step in enumerate(row.body.steps) if isinstance(step, Fill)]
+    if len(fills) != 1 or row.body.whole:
+        return None
+    steps = row.body.steps
+    at = fills[0]
+    source = context.pattern.source
+
+    def text(part: tuple[object, ...]) -> str:
+        if not part:
+            return ""
+        first, last = part[0], part[-1]
+        span = first.span.to(last.span)  # type: ignore[attr-defined]
+        return " ".join(source.slice(row.in_body(span)).replace(",", " ").split())
+
+    return text(steps[:at]), text(steps[at + 1 :])
+
+
+def advice(context: Context, finding: Finding) -> tuple[str, str]:
+    """What the neighbouring rows share that this one has not: a sentence and a help, or empty."""
+    motif, row = finding.motif, finding.row
+    if motif is None or row is None:
+        return "", ""
+    mine = _around(context, row)
+    others = [
+        (other.number, around)
+        for other in motif.rows
+        if other.body is not row.body and (around := _around(context, other)) is not None
+    ]
+    if mine is None or len(others) < 2:
+        return "", ""
+    for place, verb in ((1, "end"), (0, "begin")):
+        shared = {around[place] for _, around in others}
+        if len(shared) == 1 and mine[place] not in shared:
+            text = shared.pop()
+            if not text:
+                continue
+            rows = listed(str(number) for number, _ in others)
+            return (
+                f" Rows {rows} {verb} with {text}.",
+                f"{verb} with {text}, as the other rows do.",
+            )
+    return "", ""

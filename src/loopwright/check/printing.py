@@ -1,0 +1,115 @@
+"""How a problem is printed for a knitter, and how it looks as JSON."""
+
+from __future__ import annotations
+
+import textwrap
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from loopwright.check.context import listed
+from loopwright.notation.source import Source, Span
+from loopwright.problem import ADVICE, ERROR, WARNING, Problem
+
+WIDTH = 88
+MAX_SHOWN = 50
+_COLOURS = {ERROR: "31", WARNING: "33", ADVICE: "36"}
+
+
+@dataclass(frozen=True, slots=True)
+class Style:
+    """Whether terminal colours are used."""
+
+    colour: bool = False
+
+    def paint(self, text: str, code: str) -> str:
+        return f"\x1b[{code}m{text}\x1b[0m" if self.colour and text else text
+
+
+def problem_text(problem: Problem, source: Source, style: Style = Style()) -> str:  # noqa: B008
+    """A problem with its place, the line it is in with a mark, what happened, and what to do."""
+    head = f"{problem.severity}: {problem.title}"
+    gap = max(WIDTH - len(head) - len(problem.rule), 2)
+    line, column = source.line_column(problem.span.start)
+    colour = _COLOURS[problem.severity]
+    out = [
+        style.paint(f"{problem.severity}:", f"1;{colour}")
+        + style.paint(head.removeprefix(f"{problem.severity}:"), "1")
+        + " " * gap
+        + style.paint(problem.rule, "2"),
+        f"  {source.name}:{line}:{column}",
+        *_marked(source, problem.span, "", style, colour),
+    ]
+    for label in problem.labels:
+        if label.span != problem.span:
+            out += _marked(source, label.span, label.text, style, "34")
+    message = problem.message
+    if problem.sizes:
+        word = "size" if len(problem.sizes) == 1 else "sizes"
+        message += f" ({word} {listed(problem.sizes)})"
+    out += textwrap.wrap(message, WIDTH, initial_indent="  ", subsequent_indent="  ")
+    if problem.help:
+        out += textwrap.wrap(
+            f"help: {problem.help}", WIDTH, initial_indent="  ", subsequent_indent="  "
+        )
+    return "\n".join(out) + "\n"
+
+
+def _marked(source: Source, span: Span, text: str, style: Style, colour: str) -> list[str]:
+    """A source line and the mark under it; long lines are cut around the mark."""
+    line, column = source.line_column(span.start)
+    shown = source.line_text(line).replace("\t", " ")
+    shown = "".join(c if c.isprintable() else "�" for c in shown)
+    start = column - 1
+    length = max(min(span.end - span.start, len(shown) - start), 1)
+    if len(shown) > 100:
+        cut = max(start - 30, 0)
+        shown = ("…" if cut else "") + shown[cut : cut + 98] + "…"
+        start -= cut - (1 if cut else 0)
+        length = min(length, max(len(shown) - start, 1))
+    number = f"{line:>5} │ "
+    mark = "━" * length
+    return [
+        style.paint(number, "2") + shown.rstrip(),
+        " " * (len(number) + start) + style.paint(mark, colour) + (f" {text}" if text else ""),
+    ]
+
+
+def problems_text(problems: Iterable[Problem], source: Source, style: Style = Style()) -> str:  # noqa: B008
+    """All problems, up to a number a screen can bear; errors first only by their place."""
+    items = list(problems)
+    parts = [problem_text(problem, source, style) for problem in items[:MAX_SHOWN]]
+    if len(items) > MAX_SHOWN:
+        parts.append(f"… and {len(items) - MAX_SHOWN:,} more problems in {source.name}\n")
+    return "\n".join(parts)
+
+
+def summary(problems: Iterable[Problem]) -> str:
+    """``2 errors, 1 warning``; ``no problems`` for none."""
+    counts = [
+        (sum(1 for p in problems if p.severity == severity), word)
+        for severity, word in ((ERROR, "error"), (WARNING, "warning"), (ADVICE, "piece of advice"))
+    ]
+    texts = [
+        f"{n:,} {word if n == 1 else word.replace('piece', 'pieces') if 'piece' in word else word + 's'}"
+        for n, word in counts
+        if n
+    ]
+    return ", ".join(texts) or "no problems"
+
+
+def problem_json(problem: Problem, source: Source) -> dict[str, object]:
+    """A problem as `check --json` prints it; lines and columns count from 1."""
+    line, column = source.line_column(problem.span.start)
+    end_line, end_column = source.line_column(problem.span.end)
+    found: dict[str, object] = {
+        "rule": problem.rule,
+        "severity": problem.severity,
+        "line": line,
+        "column": column,
+        "end_line": end_line,
+        "end_column": end_column,
+        "message": problem.message,
+        "help": problem.help,
+        "sizes": list(problem.sizes),
+    }
+    return found

@@ -1,0 +1,148 @@
+"""edge-broken: a row whose outer stitches break the declared edge."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from loopwright.check.context import Context, count_of
+from loopwright.check.edges import EdgeRow, breaks, outer, seed_phase
+from loopwright.check.rule import Rule
+from loopwright.count.walk import Worked
+from loopwright.model.pattern import Edge, Motif
+from loopwright.notation.source import Span
+from loopwright.problem import ERROR, Label, Problem
+
+_MEANS = {
+    "garter": "knit in every row",
+    "stockinette": "knit on the right side and purled on the wrong side",
+    "slipped": "slipped at one end of each row and worked at the other",
+    "seed": "knit and purl by turns, beside and above one another",
+}
+
+
+def check(context: Context) -> Iterator[Problem]:
+    said: set[Span] = set()
+    for motif in context.pattern.motifs:
+        if motif.edge is not None:
+            rows = _of_motif(motif)
+            yield from _check(context, motif.edge, rows, motif.name.text, said)
+    for piece in context.pattern.pieces:
+        if piece.edge is None:
+            continue
+        for walk in context.walks_of(piece)[:1]:
+            rows = []
+            for event in walk.events:
+                if not isinstance(event, Worked):
+                    continue
+                if event.motif is not None and event.motif.edge is not None:
+                    continue  # the motif's own edge stands
+                for index, entry in enumerate(event.chunk.entries):
+                    rs = event.round or (event.rs == (index % 2 == 0))
+                    rows.append(EdgeRow(entry.row, rs, event.first_row + index))
+                    if len(event.chunk.entries) == 1 and event.rows > 1 and not event.round:
+                        # One line worked several times falls on both sides.
+                        rows.append(EdgeRow(entry.row, not rs, event.first_row + 1))
+            yield from _check(context, piece.edge, rows, piece.name.text, said)
+
+
+def _of_motif(motif: Motif) -> list[EdgeRow]:
+    rows = [EdgeRow(row, motif.is_rs(row.number), row.number) for row in motif.rows]
+    if len(rows) == 1 and not motif.in_round:
+        rows.append(EdgeRow(rows[0].row, not rows[0].rs, 2))
+    return rows
+
+
+def _check(
+    context: Context, edge: Edge, rows: list[EdgeRow], name: str, said: set[Span]
+) -> Iterator[Problem]:
+    if edge.kind not in _MEANS:
+        return  # said by unknown-name
+    phases: dict[str, bool] = {}
+    for item in rows:
+        row = item.row
+        if row.body.broken or row.place in said:
+            continue
+        for size in range(len(context.sizes)):
+            count = min(edge.count.at(size), 64)
+            place = breaks(edge.kind, count, item, size)
+            if place is None and edge.kind == "seed":
+                place = _out_of_turn(item, size, phases)
+            if place is not None:
+                said.add(row.place)
+                yield _problem(context, edge, item, place, count, size, name)
+                break
+
+
+def _out_of_turn(item: EdgeRow, size: int, phases: dict[str, bool]) -> str | None:
+    """A seed edge that repeats the row below it instead of changing."""
+    for place in ("beginning", "end"):
+        face = seed_phase(item, place, size)
+        if face is None:
+            continue
+        side = place if item.rs else {"beginning": "end", "end": "beginning"}[place]
+        turn = face == (item.number % 2 == 1)
+        if phases.setdefault(side, turn) != turn:
+            return place
+    return None
+
+
+def _problem(
+    context: Context, edge: Edge, item: EdgeRow, place: str, count: int, size: int, name: str
+) -> Problem:
+    row = item.row
+    items = outer(row.body.steps, count, size, place == "end")
+    signs = [i.sign if i.sign != "?" else "another stitch" for i in items]
+    shown = signs if place == "beginning" else signs[::-1]
+    side = "right" if item.rs else "wrong"
+    label = f"row {row.number} of {name}" if row.number else f"this row of {name}"
+    verb = "begins" if place == "beginning" else "ends"
+    span = row.at(row.span) if row.as_row else row.in_body(row.body.span)
+    want = {
+        "garter": f"k{count}",
+        "stockinette": f"{'k' if item.rs else 'p'}{count}",
+        "slipped": "sl1 at its beginning and k1 at its end",
+        "seed": "k1 p1 by turns, against the row below",
+    }[edge.kind]
+    return Problem(
+        "edge-broken",
+        ERROR,
+        f"the row breaks the {edge.kind} edge",
+        f"The edge is {count_of(count, 'stitch')} of {edge.kind}: {_MEANS[edge.kind]}. "
+        f"{label[0].upper()}{label[1:]}, a {side}-side row, {verb} with {' '.join(shown)}.",
+        span,
+        (Label(edge.span, "the edge"),),
+        f"{verb.removesuffix('s')} it with {want}."
+        if edge.kind in ("garter", "stockinette")
+        else f"work {want}.",
+        (),
+    )
+
+
+RULE = Rule(
+    name="edge-broken",
+    severity=ERROR,
+    title="the row breaks the edge",
+    what="An “edge” line promises that the outer stitches of both sides are the same in every "
+    "row, on the right side and on the wrong side. This row works them otherwise.",
+    wrong="""pattern "Broken edge"
+motif panel over n + 4
+  edge 2 garter
+  row 1: knit
+  row 2: k2 * p1 * p2
+piece swatch flat
+  cast on 20
+  work panel x4
+  bind off
+""",
+    right="""pattern "Whole edge"
+motif panel over n + 4
+  edge 2 garter
+  row 1: knit
+  row 2: k2 * p1 * k2
+piece swatch flat
+  cast on 20
+  work panel x4
+  bind off
+""",
+    check=check,
+)

@@ -1,0 +1,96 @@
+"""edge-odd-one-out: no edge declared, but one row's border differs from all the others'."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from loopwright.check.context import Context, count_of, listed
+from loopwright.check.edges import MAX_INFERRED, EdgeRow, breaks, fixed_at_both_ends
+from loopwright.check.rule import Rule
+from loopwright.model.pattern import Motif
+from loopwright.problem import WARNING, Problem
+
+_KINDS = ("garter", "slipped", "stockinette")
+
+
+def check(context: Context) -> Iterator[Problem]:
+    for motif in context.pattern.motifs:
+        if motif.edge is None and not motif.in_round and len(motif.rows) >= 4:
+            yield from _look(context, motif)
+
+
+def _look(context: Context, motif: Motif) -> Iterator[Problem]:
+    if any(row.body.broken for row in motif.rows):
+        return
+    rows = [EdgeRow(row, motif.is_rs(row.number), row.number) for row in motif.rows]
+    best: tuple[int, int, int, str, list[tuple[EdgeRow, str]]] | None = None
+    for kind in _KINDS:
+        for count in range(1, MAX_INFERRED + 1):
+            odd: list[tuple[EdgeRow, str]] = []
+            witnesses = 0
+            for row in rows:
+                place = breaks(kind, count, row, 0)
+                if place is not None:
+                    odd.append((row, place))
+                elif fixed_at_both_ends(row, count, 0):
+                    witnesses += 1
+            # The border must be written out in most rows to be one; one or two may fall out.
+            few = len(odd) <= 2 and len(odd) * 4 <= len(rows)
+            if not few or witnesses * 3 < len(rows) * 2:
+                continue
+            if not odd:
+                if best is None or count >= best[2]:
+                    best = (witnesses, 0, count, kind, [])
+                continue
+            key = (witnesses, -len(odd), count, kind, odd)
+            if best is None or (best[0], best[1], best[2]) < (key[0], key[1], key[2]):
+                if best is None or best[4] or count > best[2]:
+                    best = key
+    if best is None or not best[4]:
+        return
+    _, _, count, kind, odd = best
+    others = [str(r.number) for r in rows if all(r is not bad for bad, _ in odd)]
+    for bad, place in odd:
+        row = bad.row
+        span = row.at(row.span) if row.as_row else row.in_body(row.body.span)
+        yield Problem(
+            "edge-odd-one-out",
+            WARNING,
+            "one row's border differs from the others'",
+            f"Rows {listed(others)} of {motif.name.text} have a border of "
+            f"{count_of(count, 'stitch')} in {kind}; row {row.number} breaks it at its {place}.",
+            span,
+            help=f"work the border there too, and declare it: “edge {count} {kind}”.",
+        )
+
+
+RULE = Rule(
+    name="edge-odd-one-out",
+    severity=WARNING,
+    title="one row's border differs from the others'",
+    what="All rows of the motif but one or two have the same border, though no “edge” line "
+    "declares it. A single row that works the outer stitches otherwise is mostly a slip.",
+    wrong="""pattern "Odd border"
+motif panel over 2n + 4
+  row 1: k2 * sl1 wyif k1 * k2
+  row 2: k2 * p1 * k2
+  row 3: k2 * k1 sl1 wyif * k2
+  row 4: k2 * p1 * p2
+piece swatch flat
+  cast on 20
+  work panel x4
+  bind off
+""",
+    right="""pattern "Even border"
+motif panel over 2n + 4
+  row 1: k2 * sl1 wyif k1 * k2
+  row 2: k2 * p1 * k2
+  row 3: k2 * k1 sl1 wyif * k2
+  row 4: k2 * p1 * k2
+piece swatch flat
+  cast on 20
+  work panel x4
+  bind off
+""",
+    check=check,
+)

@@ -1,0 +1,59 @@
+"""fill-unclear: a fill of which nobody can say how often it is worked."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from loopwright.check.context import Context
+from loopwright.check.rule import Rule
+from loopwright.notation.bounds import MAX_MARKERS
+from loopwright.problem import ERROR, Problem
+
+_CASES = {
+    "zero": (
+        "The unit of this fill takes no stitch from the needle, so it could be repeated for ever.",
+        "put at least one stitch that is worked between the stars.",
+    ),
+    "two": (
+        "A second fill follows the first without a marker between them, so nobody can say how "
+        "often either is worked.",
+        "keep one fill in the row, or part the two by a marker (sm).",
+    ),
+    "markers": (
+        f"More than {MAX_MARKERS:,} markers are worked in this row.",
+        "mark the places that shape the piece, no others.",
+    ),
+}
+
+
+def check(context: Context) -> Iterator[Problem]:
+    seen = set()
+    for group in context.findings("fill-unclear"):
+        message, help = _CASES[group[0].detail]
+        seen.add(group[0].span)
+        yield context.problem(
+            group, "the fill cannot be counted", message, help=help
+        )
+
+
+RULE = Rule(
+    name="fill-unclear",
+    severity=ERROR,
+    title="the fill cannot be counted",
+    what="A row may have one fill, or one between each two markers, and a fill's unit must take "
+    "at least one stitch. Otherwise there is no saying how often it is repeated.",
+    wrong="""pattern "Two fills"
+piece swatch flat
+  cast on 20
+  row: * k1 * p2 * k1 *
+  bind off
+""",
+    right="""pattern "Two fills and a marker"
+piece swatch flat
+  cast on 20
+  row: k10 pm k10
+  row: * k1 * p2 sm p2 * k1 *
+  bind off
+""",
+    check=check,
+)

@@ -1,0 +1,99 @@
+"""unknown-word: a word that no dictionary holds."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from loopwright.check.context import Context
+from loopwright.check.rule import Rule
+from loopwright.model.stitch import Dictionary
+from loopwright.notation.near import nearest
+from loopwright.problem import ERROR, Edit, Fix, Problem
+
+_HABITS: dict[str, str] = {
+    "rep": "a repeat stands between two stars: “* k1 p1 *”.",
+    "repeat": "a repeat stands between two stars: “* k1 p1 *”.",
+    "from": "a repeat stands between two stars: “* k1 p1 *”.",
+    "to": "what is worked to the end stands between two stars: “* k1 *”.",
+    "end": "what is worked to the end stands between two stars: “* k1 *”.",
+    "across": "“knit” alone is the whole row.",
+    "knit": "“knit” is a whole row; beside other stitches write k and a count, or “* k1 *”.",
+    "purl": "“purl” is a whole row; beside other stitches write p and a count, or “* p1 *”.",
+    "psso": "write skp or sk2p: the slipped stitch passed over is part of the word.",
+    "sts": "the word “stitches” is not needed here.",
+    "st": "the word “stitch” is not needed here.",
+    "turn": "every row turns at its end by itself.",
+    "inc": "say which increase: kfb, m1l, m1r or yo.",
+    "dec": "say which decrease: k2tog, ssk or p2tog.",
+    "yf": "write yo for a yarn over, wyif for the yarn in front.",
+    "yfwd": "write yo.",
+    "yrn": "write yo.",
+    "yon": "write yo.",
+    "tog": "write the word together, as in k2tog.",
+    "and": "steps follow one another without “and”.",
+    "then": "steps follow one another without “then”.",
+    "twice": "write “(k1 p1) x2”.",
+    "times": "write “(k1 p1) x4”.",
+    "mc": "name the strand at the head of the row: “row 1 in A: …”.",
+    "cc": "name the strand at the head of the row: “row 1 in B: …”.",
+}
+
+
+def check(context: Context) -> Iterator[Problem]:
+    own = {s.word: s for s in context.pattern.stitches}
+    known = Dictionary(own).words()
+    for word in context.pattern.unknown_words:
+        fix = None
+        habit = _HABITS.get(word.text)
+        repeat = re.fullmatch(r"x(\d+(?:/\d+)*)", word.text)
+        if habit is not None:
+            help = habit
+        elif repeat:
+            help = f"x{repeat[1]} belongs behind a group: “(k1 p1) x{repeat[1]}”."
+        else:
+            letters = word.text.rstrip("0123456789/")
+            tail = word.text[len(letters) :]
+            close = nearest(word.text, known) or (
+                (near + tail) if letters and (near := nearest(letters, known)) else None
+            )
+            if close is not None:
+                help = f"did you mean “{close}”?"
+                fix = Fix(f"write “{close}”", (Edit(word.span, close),))
+            else:
+                help = (
+                    "a stitch of your own is declared like this: "
+                    f'stitch {letters or "mb"} "its name": takes 1, makes 1.'
+                )
+        yield Problem(
+            "unknown-word",
+            ERROR,
+            f"there is no stitch “{word.text}”",
+            f"“{word.text}” is neither a stitch of the trade that Loopwright knows nor one that "
+            "this file declares, so the row cannot be counted.",
+            word.span,
+            help=help,
+            fix=fix,
+        )
+
+
+RULE = Rule(
+    name="unknown-word",
+    severity=ERROR,
+    title="an unknown word",
+    what="A line starts with a word that says what it is, and a body is made of stitch words. "
+    "This word is neither known to the trade's dictionary nor declared by a “stitch” line.",
+    wrong="""pattern "Slip of the keys"
+piece swatch flat
+  cast on 20
+  row: k9 k2tgo k9
+  bind off
+""",
+    right="""pattern "Typed right"
+piece swatch flat
+  cast on 20
+  row: k9 k2tog k9
+  bind off
+""",
+    check=check,
+)

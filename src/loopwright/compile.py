@@ -1,0 +1,84 @@
+"""The whole pipeline on one page: every stage gives its value and the problems it met."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from loopwright.check.context import Context
+from loopwright.check.registry import run_rules
+from loopwright.count.proof import Proof, prove
+from loopwright.count.repeat import Repeater
+from loopwright.count.walk import Tapes, Walk, walk_piece
+from loopwright.model.build import build
+from loopwright.model.pattern import Pattern
+from loopwright.notation.parse import parse
+from loopwright.notation.source import Source
+from loopwright.problem import Problem
+from loopwright.yarn.supply import Supply
+
+
+_SURE_ANYWAY = ("unknown-word", "row-twice")
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Checked:
+    """A source after every rule: the pattern, one walk a piece and size, and all problems.
+
+    `walks` and `proofs` are empty where a line could not be read (`recovered`).
+    """
+
+    source: Source
+    pattern: Pattern
+    walks: tuple[Walk, ...]
+    proofs: tuple[Proof, ...]
+    problems: tuple[Problem, ...]
+    recovered: bool
+    tapes: Tapes
+
+    @property
+    def has_errors(self) -> bool:
+        return any(problem.is_error for problem in self.problems)
+
+
+def check_source(source: Source) -> Checked:
+    """Read, count and check a source, for every size. Pure; never raises for what it holds."""
+    parsed = parse(source)
+    built = build(parsed)
+    pattern = built.pattern
+    tapes, repeater = Tapes(), Repeater()
+    sizes = range(len(pattern.sizes))
+    supply = Supply(pattern)
+    walks = tuple(
+        walk_piece(pattern, piece, size, tapes, repeater, supply)
+        for piece in pattern.pieces
+        for size in sizes
+    )
+    proofs = tuple(
+        prove(motif, size, tapes, repeater) for motif in pattern.motifs for size in sizes
+    )
+    problems = [*parsed.problems, *built.problems]
+    if parsed.recovered:
+        # A line that could not be read may hold what the other rules would miss.
+        problems += [
+            p for p in run_rules(Context(pattern, (), (), tapes)) if p.rule in _SURE_ANYWAY
+        ]
+        walks, proofs = (), ()
+    else:
+        problems += run_rules(Context(pattern, walks, proofs, tapes))
+    return Checked(
+        source, pattern, walks, proofs, in_order(problems), parsed.recovered, tapes
+    )
+
+
+def in_order(problems: list[Problem]) -> tuple[Problem, ...]:
+    """Problems by their place in the file; each said once."""
+    key: Callable[[Problem], tuple[int, int, str]] = lambda p: (p.span.start, p.span.end, p.rule)  # noqa: E731
+    seen: set[tuple[object, ...]] = set()
+    out: list[Problem] = []
+    for problem in sorted(problems, key=key):
+        mark = (problem.rule, problem.span, problem.title)
+        if mark not in seen:
+            seen.add(mark)
+            out.append(problem)
+    return tuple(out)
