@@ -144,6 +144,16 @@ class Walk:
     rows: int
     height: float | None
     sound: bool
+    heights: tuple[tuple[int, float], ...]
+
+    def height_after(self, row: int) -> float:
+        """The height in millimetres when row `row` of the piece is done (at the file's gauges)."""
+        at, height = 0, 0.0
+        for last, reached in self.heights:
+            if last >= row:
+                return height + (reached - height) * (row - at) / max(last - at, 1)
+            at, height = last, reached
+        return height
 
     def listed(self, first: int = 1) -> Iterator[ListedRow]:
         """Every row in order, from row `first` of the piece, one at a time."""
@@ -223,6 +233,7 @@ class _Walker:
     height: float | None = 0.0
     strand: str | None = None
     loops: dict[str, float] = field(default_factory=dict)
+    reached: list[tuple[int, float]] = field(default_factory=list)
 
     def run(self) -> Walk:
         self.rs = not self.piece.starts_ws
@@ -246,6 +257,7 @@ class _Walker:
             self.row - 1,
             self.height,
             not self.findings,
+            tuple(self.reached),
         )
 
     def _find(self, rule: str, span: Span, detail: str = "", **more: object) -> None:
@@ -566,6 +578,8 @@ class _Walker:
         self.height = (
             None if height is None or self.height is None else self.height + rows * height
         )
+        if self.height is not None:
+            self.reached.append((self.row - 1, self.height))
 
     def _repeat(
         self,

@@ -1,0 +1,49 @@
+# The two commands: make demo, make test.
+
+BIN := .venv/bin
+EXAMPLE := examples/skerry-throw.loop
+OUT := out
+
+# Homebrew on Apple Silicon puts WeasyPrint's libraries where the loader does not look. macOS
+# drops the variable at /bin/sh, so it stands before each command that draws.
+ifneq ($(wildcard /opt/homebrew/lib),)
+DRAW := DYLD_FALLBACK_LIBRARY_PATH=/opt/homebrew/lib:/usr/local/lib:/usr/lib
+endif
+
+.PHONY: help setup demo test lint format clean
+
+help:
+	@echo "make demo    compile $(EXAMPLE) to a PDF, an HTML page and a text, into $(OUT)/"
+	@echo "make test    lint and test everything"
+	@echo "make lint    ruff and mypy only"
+	@echo "make format  put the Python code into its one layout"
+	@echo "make setup   make or bring up to date .venv (the others do it by themselves)"
+	@echo "make clean   remove what was made, .venv too"
+
+setup:
+	@bash .ci/setup.sh
+
+demo: setup
+	@$(DRAW) $(BIN)/loopwright build $(EXAMPLE) --out $(OUT)
+	@echo "The editions of $(EXAMPLE):"
+	@for kind in pdf html txt; do \
+		test -s $(OUT)/skerry-throw.$$kind || exit 1; \
+		echo "  $(CURDIR)/$(OUT)/skerry-throw.$$kind"; \
+	done
+
+test: lint
+	@$(DRAW) $(BIN)/python -m pytest -n 2
+
+lint: setup
+	@$(BIN)/ruff check .
+	@$(BIN)/ruff format --check .
+	@$(BIN)/mypy
+
+format: setup
+	@$(BIN)/ruff check --fix --exit-zero --quiet .
+	@$(BIN)/ruff format .
+
+clean:
+	rm -rf .venv $(OUT) build dist .pytest_cache .mypy_cache .ruff_cache .hypothesis
+	rm -rf loopwright.egg-info src/loopwright.egg-info
+	find src tests grammars templates -name __pycache__ -type d -prune -exec rm -rf {} +

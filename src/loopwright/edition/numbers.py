@@ -1,0 +1,49 @@
+"""Numbers as the trade prints them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+_WORDS = (
+    "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven",
+    "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen",
+    "twenty",
+)  # fmt: skip
+
+
+def in_words(number: int) -> str:
+    """``seven`` up to ``twenty``, figures above."""
+    return _WORDS[number] if 0 <= number < len(_WORDS) else str(number)
+
+
+def sized(values: Sequence[int], show: Callable[[int], str] = str) -> str:
+    """``180 (240, 300)``, or one number where all agree."""
+    if len(set(values)) == 1:
+        return show(values[0])
+    return f"{show(values[0])} ({', '.join(show(v) for v in values[1:])})"
+
+
+def more_times(values: Sequence[int]) -> str:
+    """``once more``, ``twice more``, ``seven more times``, ``96 (133, 168) more times``."""
+    if len(set(values)) == 1:
+        number = values[0]
+        if number == 1:
+            return "once more"
+        if number == 2:
+            return "twice more"
+        return f"{in_words(number)} more times"
+    return f"{sized(values)} more times"
+
+
+def times(values: Sequence[int]) -> str:
+    """``once``, ``twice``, ``4 times``, ``4 (5, 6) times``."""
+    if len(set(values)) == 1:
+        return {1: "once", 2: "twice"}.get(values[0], f"{values[0]} times")
+    return f"{sized(values)} times"
+
+
+def count_text(values: Sequence[int]) -> str:
+    """``(240 sts)``, ``(180, 240, 300 sts)``, ``(1 st)``."""
+    if len(set(values)) == 1:
+        return f"({values[0]} st{'' if values[0] == 1 else 's'})"
+    return f"({', '.join(str(v) for v in values)} sts)"
