@@ -21,7 +21,7 @@ LINE = {
     "claim-wrong": 4,
     "count-over": 4,
     "count-short": 4,
-    "count-unreached": 6,
+    "count-unreached": 7,
     "edge-broken": 5,
     "edge-odd-one-out": 6,
     "fill-unclear": 4,

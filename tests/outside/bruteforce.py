@@ -8,7 +8,7 @@ needs are left. It reads the part of the notation that the corpus in `patterns` 
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from fractions import Fraction
 from math import floor
@@ -265,14 +265,27 @@ def stitches(needle: Needle) -> int:
 # --- whole files ---------------------------------------------------------------------------------
 
 
+@dataclass(frozen=True, slots=True)
+class RowText:
+    """A body and the writer's claim behind ``=>`` (empty where there is none)."""
+
+    body: str
+    claim: str
+
+    @staticmethod
+    def of(text: str) -> RowText:
+        body, _, claim = text.partition("=>")
+        return RowText(body.strip(), claim.strip().replace(" ", ""))
+
+
 @dataclass(slots=True)
 class MotifText:
-    """A motif as text: bodies by row number, in order."""
+    """A motif as text: its rows in order."""
 
     name: str
     form: tuple[int, int] | None
     starts_ws: bool
-    rows: list[str] = field(default_factory=list)
+    rows: list[RowText] = field(default_factory=list)
 
 
 @dataclass(slots=True)
@@ -282,6 +295,7 @@ class FileText:
     motifs: dict[str, MotifText]
     own: Own
     in_round: bool
+    starts_ws: bool
     lines: list[str]
     measures: dict[str, str]
 
@@ -309,14 +323,10 @@ def _numbers(text: str) -> list[int]:
     return numbers
 
 
-def _body_of(text: str) -> str:
-    return text.split("=>")[0].strip()
-
-
 def read_file(text: str) -> FileText:
     """Read a source of the corpus. Raises `CannotRead` where a line is not known."""
     motif_blocks: list[tuple[MotifText, list[str]]] = []
-    file = FileText({}, {}, False, [], {})
+    file = FileText({}, {}, False, False, [], {})
     where: list[str] | None = None
     for raw in text.splitlines():
         line = raw.split("--")[0].strip()
@@ -335,6 +345,7 @@ def read_file(text: str) -> FileText:
             if file.lines:
                 raise CannotRead("a second piece")
             file.in_round = "round" in lowered.split()
+            file.starts_ws = lowered.endswith("starts ws")
             where = file.lines
             where.append(lowered)
         elif first == "stitch":
@@ -356,39 +367,40 @@ def read_file(text: str) -> FileText:
     return file
 
 
-def _motif_rows(motif: MotifText, lines: list[str]) -> list[str]:
-    given: dict[int, str] = {}
-    every: dict[str, str] = {}
+def _motif_rows(motif: MotifText, lines: list[str]) -> list[RowText]:
+    given: dict[int, RowText] = {}
+    every: dict[str, RowText] = {}
     for line in lines:
         match = _EVERY.fullmatch(line)
         if match:
-            every[match[1] or "all"] = _body_of(match[2])
+            every[match[1] or "all"] = RowText.of(match[2])
             continue
         match = _ROW.fullmatch(line)
         if match is None:
             raise CannotRead(line)
         for number in _numbers(match[2]):
-            given[number] = _body_of(match[3])
+            given[number] = RowText.of(match[3])
     last = max(given, default=0)
     if not given:
         last = 1 if set(every) == {"all"} else 2
     elif last % 2 == 1 and set(every) & {"ws", "even", "rs", "odd"}:
         last += _given_by(last + 1, every, motif.starts_ws) is not None
-    rows: list[str] = []
+    rows: list[RowText] = []
     for number in range(1, last + 1):
-        body = given.get(number) or _given_by(number, every, motif.starts_ws)
-        if body is None:
+        row = given.get(number) or _given_by(number, every, motif.starts_ws)
+        body = row.body if row else ""
+        for _ in lines:
+            if body.startswith("as "):
+                target = int(body.split()[-1])
+                other = given.get(target) or _given_by(target, every, motif.starts_ws)
+                body = other.body if other else ""
+        if row is None or not body or body.startswith("as "):
             raise CannotRead(f"no row {number} in {motif.name}")
-        seen = 0
-        while body.startswith("as ") and seen < len(lines):
-            target = int(body.split()[-1])
-            body = given.get(target) or _given_by(target, every, motif.starts_ws) or ""
-            seen += 1
-        rows.append(body)
+        rows.append(RowText(body, row.claim))
     return rows
 
 
-def _given_by(number: int, every: dict[str, str], starts_ws: bool) -> str | None:
+def _given_by(number: int, every: dict[str, RowText], starts_ws: bool) -> RowText | None:
     odd = number % 2 == 1
     for word in ("odd" if odd else "even", "rs" if odd != starts_ws else "ws", "all"):
         if word in every:
@@ -398,60 +410,84 @@ def _given_by(number: int, every: dict[str, str], starts_ws: bool) -> str | None
 
 @dataclass(slots=True)
 class Knitting:
-    """The needle as it stands, and the counts after each row so far."""
+    """The needle as it stands; after each row so far, its count and whether it was on the RS."""
 
     needle: Needle
-    in_round: bool
+    own: Own
+    in_round: bool = False
+    rs_next: bool = True
+    size: int = 0
     counts: list[int] = field(default_factory=list)
+    right_sides: list[bool] = field(default_factory=list)
+    read: dict[str, list[Word | Fill]] = field(default_factory=dict)
 
-    def work(self, steps: list[Word | Fill]) -> None:
-        made = work_row(steps, self.needle)
+    def work(self, row: RowText) -> None:
+        """Work the next row. Raises `CannotWork`, also where the claim is wrong."""
+        if row.body not in self.read:
+            self.read[row.body] = read_body(row.body, self.own, self.size)
+        before = stitches(self.needle)
+        made = work_row(self.read[row.body], self.needle)
         self.needle = made if self.in_round else made[::-1]
-        self.counts.append(stitches(made))
+        count = stitches(made)
+        self.counts.append(count)
+        self.right_sides.append(self.in_round or self.rs_next)
+        self.rs_next = not self.rs_next
+        if row.claim:
+            sign = row.claim[0] if row.claim[0] in "+-" else ""
+            said = _number(row.claim.lstrip("+-"), self.size)
+            wanted = {"": said, "+": before + said, "-": before - said}[sign]
+            if count != wanted:
+                raise CannotWork(f"{count} stitches where {row.claim} is claimed")
+
+
+def cast_on(count: int) -> Needle:
+    return [Loop() for _ in range(count)]
 
 
 def works_on(motif: MotifText, count: int, own: Own, in_round: bool = False) -> bool:
     """Whether every row of a motif can be worked, one after the other, from `count` stitches."""
-    knitting = Knitting([Loop() for _ in range(count)], in_round)
+    knitting = Knitting(cast_on(count), own, in_round)
     try:
-        for body in motif.rows:
-            knitting.work(read_body(body, own))
+        for row in motif.rows:
+            knitting.work(RowText(row.body, ""))
     except CannotWork:
         return False
     return True
 
 
-def knit_file(text: str, size: int = 0) -> tuple[int, list[int]]:
-    """Knit the piece of a source; gives the cast-on and the count after every row."""
+@dataclass(frozen=True, slots=True)
+class Knitted:
+    """A whole piece: what was cast on, and each row's count and side."""
+
+    cast_on: int
+    counts: list[int]
+    right_sides: list[bool]
+
+
+def knit_file(text: str, size: int = 0) -> Knitted:
+    """Knit the piece of a source. Raises `CannotWork` where it cannot be done as written."""
     file = read_file(text)
-    bodies: dict[str, list[Word | Fill]] = {}
-
-    def body(text: str) -> list[Word | Fill]:
-        if text not in bodies:
-            bodies[text] = read_body(text, file.own, size)
-        return bodies[text]
-
     work: Knitting | None = None
-    cast_on = 0
+    first = 0
     for line in file.lines[1:]:
         if line.startswith("cast on"):
-            cast_on = _cast_on(line, file, size)
-            work = Knitting([Loop() for _ in range(cast_on)], file.in_round)
+            first = _cast_on(line, file, size)
+            work = Knitting(cast_on(first), file.own, file.in_round, not file.starts_ws, size)
             continue
         if work is None:
             raise CannotRead(f"{line!r} before the cast-on")
         if line.startswith("bind off"):
-            return cast_on, work.counts
+            return Knitted(first, work.counts, work.right_sides)
         if line == "join round":
             work.in_round = True
         elif line.startswith("work "):
-            _work(line, file, work, body, size)
+            _work(line, file, work)
         else:
             match = _ROW.fullmatch(line)
             if match is None:
                 raise CannotRead(line)
             for _ in range(_number(match[2].strip() or "1", size)):
-                work.work(body(_body_of(match[3])))
+                work.work(RowText.of(match[3]))
     raise CannotRead("the piece is never bound off")
 
 
@@ -492,23 +528,17 @@ def _centimetres(text: str, size: int) -> Fraction:
     return Fraction(_number(text, size))
 
 
-def _work(
-    line: str,
-    file: FileText,
-    work: Knitting,
-    body: Callable[[str], list[Word | Fill]],
-    size: int,
-) -> None:
+def _work(line: str, file: FileText, work: Knitting) -> None:
     words = line.split()
     motif = file.motifs[words[1]]
-    rows = motif.rows
+    rows, size = motif.rows, work.size
     if not _on_form(motif, stitches(work.needle)):
         raise CannotWork(f"{stitches(work.needle)} stitches are not on the form of {motif.name}")
     amount = " ".join(words[2:])
 
     def once() -> None:
         for row in rows:
-            work.work(body(row))
+            work.work(row)
 
     times = re.fullmatch(r"x\s?(\d+(?:/\d+)*)", amount)
     for_rows = re.fullmatch(r"for (\d+(?:/\d+)*) (?:rows|rounds)", amount)
@@ -519,7 +549,7 @@ def _work(
             once()
     elif for_rows:
         for at in range(_number(for_rows[1], size)):
-            work.work(body(rows[at % len(rows)]))
+            work.work(rows[at % len(rows)])
     elif until:
         target = _number(until[1], size)
         for _ in range(1000):

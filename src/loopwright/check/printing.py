@@ -31,11 +31,11 @@ def problem_text(problem: Problem, source: Source, style: Style = Style()) -> st
     gap = max(WIDTH - len(head) - len(problem.rule), 2)
     line, column = source.line_column(problem.span.start)
     colour = _COLOURS[problem.severity]
+    rule = " " * gap + style.paint(problem.rule, "2") if problem.rule else ""
     out = [
         style.paint(f"{problem.severity}:", f"1;{colour}")
         + style.paint(head.removeprefix(f"{problem.severity}:"), "1")
-        + " " * gap
-        + style.paint(problem.rule, "2"),
+        + rule,
         f"  {source.name}:{line}:{column}",
         *_marked(source, problem.span, "", style, colour),
     ]

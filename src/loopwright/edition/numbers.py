@@ -4,16 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-_WORDS = (
+_ONES = (
     "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven",
     "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen",
-    "twenty",
 )  # fmt: skip
+_TENS = ("", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety")
 
 
 def in_words(number: int) -> str:
-    """``seven`` up to ``twenty``, figures above."""
-    return _WORDS[number] if 0 <= number < len(_WORDS) else str(number)
+    """``seven``, ``forty-nine``; figures from 100 on."""
+    if 0 <= number < 20:
+        return _ONES[number]
+    if number < 100:
+        tens, ones = divmod(number, 10)
+        return _TENS[tens] + (f"-{_ONES[ones]}" if ones else "")
+    return str(number)
 
 
 def sized(values: Sequence[int], show: Callable[[int], str] = str) -> str:
@@ -24,15 +29,26 @@ def sized(values: Sequence[int], show: Callable[[int], str] = str) -> str:
 
 
 def more_times(values: Sequence[int]) -> str:
-    """``once more``, ``twice more``, ``seven more times``, ``96 (133, 168) more times``."""
+    """`` once more``, `` seven more times``, ``, 96 (133, 168) more times``.
+
+    Begins with what parts it from the row numbers before it: figures need the comma.
+    """
     if len(set(values)) == 1:
         number = values[0]
         if number == 1:
-            return "once more"
+            return " once more"
         if number == 2:
-            return "twice more"
-        return f"{in_words(number)} more times"
-    return f"{sized(values)} more times"
+            return " twice more"
+        if number < 100:
+            return f" {in_words(number)} more times"
+    return f", {sized(values)} more times"
+
+
+def many_times(values: Sequence[int]) -> str:
+    """`` once``, `` eight times``, ``, 120 times``, ``, 96 (133, 168) times``."""
+    if len(set(values)) == 1 and values[0] < 100:
+        return {1: " once", 2: " twice"}.get(values[0], f" {in_words(values[0])} times")
+    return f", {sized(values)} times"
 
 
 def times(values: Sequence[int]) -> str:

@@ -84,10 +84,10 @@ class Phraser:
     # --- inside -----------------------------------------------------------------------------------
 
     def _unrolled(self, steps: tuple[Step, ...]) -> tuple[Step, ...]:
-        """Groups that hold a fill are written out, since each fill has an end of its own."""
+        """Groups are written out where a fill in them ends outside them."""
         out: list[Step] = []
         for step in steps:
-            if isinstance(step, Group) and _has_fill(step.steps):
+            if isinstance(step, Group) and _has_fill(step.steps) and not _closed(step.steps):
                 for _ in range(step.number(self.sizes[0])):
                     out += self._unrolled(step.steps)
             else:
@@ -109,7 +109,13 @@ class Phraser:
         if isinstance(step, Stitches):
             return self._stitches(step)
         if isinstance(step, Group):
-            inner = ", ".join(self._step(s, depth + 1) for s in step.steps)
+            if _has_fill(step.steps):
+                index = self._index
+                inner = ", ".join(self._steps(step.steps))
+                # Its fills were met once in the words and once a time in the count.
+                self._index = index + (self._index - index) * step.number(self.sizes[0])
+            else:
+                inner = ", ".join(self._step(s, depth + 1) for s in step.steps)
             nested = any(isinstance(s, Group) for s in step.steps)
             left, right = ("[", "]") if nested and depth == 0 else ("(", ")")
             if step.into is not None:
@@ -185,6 +191,19 @@ def _has_fill(steps: tuple[Step, ...]) -> bool:
     return any(
         isinstance(s, Fill) or (isinstance(s, Group) and _has_fill(s.steps)) for s in steps
     )
+
+
+def _closed(steps: tuple[Step, ...]) -> bool:
+    """Every fill among the steps is followed by a marker among them."""
+    open_fill = False
+    for step in steps:
+        if isinstance(step, Fill):
+            open_fill = True
+        elif isinstance(step, Group) and _has_fill(step.steps):
+            return False
+        elif isinstance(step, Stitches) and step.stitch.word in ("sm", "rm"):
+            open_fill = False
+    return not open_fill
 
 
 def _takes(step: Step, size: int) -> int:

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from loopwright.count.repeat import Entry
 from loopwright.count.walk import Bound, Cast, Event, Said, Walk, Worked
 from loopwright.edition.document import Line, Section
-from loopwright.edition.numbers import count_text, in_words, more_times, sized, times
+from loopwright.edition.numbers import count_text, many_times, more_times, sized
 from loopwright.edition.phrases import FillTimes, Phraser, Used
 from loopwright.fit.units import cm, inches
 from loopwright.model.body import same_body
@@ -392,7 +392,7 @@ class PieceWriter:
         span = f"{word} {first}–{first + length - 1}"
         if any(more):
             self.used.term("rep")
-            text = f"Rep {span} {more_times(more)}"
+            text = f"Rep {span}{more_times(more)}"
             self._repeat_line(text, more, groups, item)
         self._part(first, parts, "once more", word, groups)
 
@@ -427,10 +427,7 @@ class PieceWriter:
         """A motif that this piece has written out before."""
         if any(reps):
             span = f"{known.word} {known.first}–{known.first + length - 1}"
-            said = times(reps)
-            if len(set(reps)) == 1 and reps[0] > 2:
-                said = f"{in_words(reps[0])} times"
-            self._repeat_line(f"Work {span} {said}", reps, groups, item)
+            self._repeat_line(f"Work {span}{many_times(reps)}", reps, groups, item)
         self._part(known.first, parts, "once more" if any(reps) else "once", known.word, groups)
 
     def _repeat_line(

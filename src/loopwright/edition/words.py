@@ -58,7 +58,7 @@ def make_document(
         finished=_finished(pattern, walks, chosen, inches_first),
         gauge=gauges,
         needles=tuple(_needle(needle, inches_first) for needle in pattern.needles),
-        yarns=tuple(_yarn(yarn) for yarn in pattern.yarns),
+        yarns=tuple(_yarn(yarn, inches_first) for yarn in pattern.yarns),
         shades=_shades(pattern, chosen),
         notions=tuple(text.text for text in pattern.notions),
         notes=tuple(text.text for text in pattern.notes),
@@ -90,7 +90,11 @@ def _gauge(gauge: Gauge, used: Used, inches_first: bool) -> str:
         size = "4 in / 10 cm" if inches_first else "10 cm / 4 in"
     else:
         size = pair(over, inches_first)
-    text = f"{gauge.stitches:g} sts and {gauge.rows:g} rows = {size}"
+    rows = "rows"
+    if gauge.worked == "round":
+        rows = "rnds"
+        used.term("rnds")
+    text = f"{gauge.stitches:g} sts and {gauge.rows:g} {rows} = {size}"
     if gauge.fabric is not None:
         text += f" in {gauge.fabric.text.replace('-', ' ')}"
     if gauge.worked is not None:
@@ -115,17 +119,21 @@ def _needle(needle: Needle, inches_first: bool) -> str:
     return text
 
 
-def _yarn(yarn: Yarn) -> str:
+def _yarn(yarn: Yarn, yards_first: bool) -> str:
+    def turned(text: str) -> str:
+        return " / ".join(reversed(text.split(" / "))) if yards_first else text
+
     name = yarn.text.text if yarn.text else yarn.name.text
     parts = []
     if yarn.grams is not None and yarn.metres is not None:
         parts.append(
-            f"{metres_and_yards(yarn.metres)} per ball of {grams_and_ounces(yarn.grams)}"
+            f"{turned(metres_and_yards(yarn.metres))} per ball of "
+            f"{turned(grams_and_ounces(yarn.grams))}"
         )
     elif yarn.grams is not None:
-        parts.append(f"balls of {grams_and_ounces(yarn.grams)}")
+        parts.append(f"balls of {turned(grams_and_ounces(yarn.grams))}")
     elif yarn.metres is not None:
-        parts.append(f"{metres_and_yards(yarn.metres)} per ball")
+        parts.append(f"{turned(metres_and_yards(yarn.metres))} per ball")
     if yarn.weight is not None:
         try:
             parts.append(f"weight {yarn.weight} ({yarn_weight(yarn.weight).name})")
@@ -159,7 +167,7 @@ def _shades(pattern: Pattern, chosen: tuple[int, ...]) -> tuple[Shade, ...]:
             Shade(
                 shade.text.text if shade.text else shade.name.text,
                 (yarn.text.text if yarn.text else yarn.name.text) if yarn else "",
-                ", ".join(strands),
+                ", ".join(strands) if len(pattern.strands) > 1 else "",
                 _amount(balls, weighed),
                 shade.colours,
             )
@@ -207,6 +215,8 @@ def _finished(
         return None
     round_first = bool(pattern.pieces) and pattern.pieces[0].in_round
     width = "Around" if round_first and len(pieces) == 1 else "Width"
+    if any(w.cast_on is not None and w.widest > w.cast_on for w in walks):
+        width = "Widest row"  # of a shaped piece no one width can be said
     return Table("Finished size", ("Size", width, "Length"), tuple(rows))
 
 

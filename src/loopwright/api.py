@@ -1,0 +1,44 @@
+"""The verbs of the public API, over texts and values; nothing here touches the disk."""
+
+from __future__ import annotations
+
+from loopwright.build import BuildOptions, build_editions
+from loopwright.compile import Checked, check_source
+from loopwright.fit.resize import Wish
+from loopwright.fit.resize import resize as resize_checked
+from loopwright.notation.source import Source
+
+
+def read(text: str, name: str = "source.loop") -> Source:
+    """A source of a text; `name` is what messages call it."""
+    return Source.of(name, text)
+
+
+def check(source: Source | str) -> Checked:
+    """Check every rule for every size."""
+    return check_source(read(source) if isinstance(source, str) else source)
+
+
+def resize(
+    checked: Checked, width: str | None = None, length: str | None = None, size: str | None = None
+) -> Source:
+    """A source with the counts for a new width or length (such as ``150cm``).
+
+    Raises ValueError for a measure or size that cannot be read, CannotResize where a line
+    stops it.
+    """
+    return resize_checked(checked, Wish.of(checked.pattern, width, length, size)).source
+
+
+def render(checked: Checked, kind: str = "pdf", options: BuildOptions | None = None) -> bytes:
+    """One edition (``pdf``, ``html`` or ``text``) as bytes.
+
+    Raises ValueError where the pattern has errors, OSError where the PDF's native libraries
+    are missing.
+    """
+    base = options or BuildOptions()
+    chosen = BuildOptions((kind,), base.size, base.units, base.paper, base.counts)
+    made, failed = build_editions(checked, chosen, "pattern")
+    if failed:
+        raise OSError(failed[0])
+    return made[0][1]

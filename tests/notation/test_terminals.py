@@ -1,0 +1,67 @@
+"""Every terminal of the grammar has a human name, and no name is without a terminal."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from lark import Lark
+
+from loopwright.notation.grammar import grammar_text, line_parser
+from loopwright.notation.parse import parse
+from loopwright.notation.source import Source
+from loopwright.notation.terminals import HUMAN, LINE_WORDS, expected_text
+
+
+def grammar_terminals() -> set[str]:
+    text = grammar_text()
+    return set(re.findall(r"^([A-Z_][A-Z0-9_]*)(?:\.\d+)?:", text, re.MULTILINE))
+
+
+def test_each_terminal_has_a_name_and_each_name_a_terminal() -> None:
+    assert set(HUMAN) - {"$END"} == grammar_terminals()
+    assert "$END" in HUMAN
+
+
+def test_the_parser_knows_no_other_terminal() -> None:
+    parser, _ = line_parser()
+    used = {terminal.name for terminal in parser.terminals if not terminal.name.startswith("__")}
+    assert used <= set(HUMAN)
+
+
+def test_names_speak_to_a_knitter() -> None:
+    for name, human in HUMAN.items():
+        assert human, name
+        # Words that stand for themselves are quoted; the rest are described in plain lower case.
+        assert human == human.strip() and not re.search(r"[A-Z_]{2,}", human), name
+
+
+def test_the_grammar_reads_whole_texts_too() -> None:
+    whole = Lark(grammar_text(), parser="lalr", start=["source"], maybe_placeholders=False)
+    tree = whole.parse('pattern "x"\n\nmotif rib over 2n\nrow 1: * k1 p1 *\n')
+    assert tree.data == "source" and len(tree.children) == 3
+
+
+def test_line_words_are_just_those_a_line_can_start_with() -> None:
+    parser, _ = line_parser()
+    accepted = parser.parse_interactive("").accepts()
+    starts = {t.name: t.pattern for t in parser.terminals if t.name in accepted}
+    for word in LINE_WORDS:
+        assert any(re.fullmatch(p.to_regexp(), word) for p in starts.values()), word
+    for name, pattern in starts.items():
+        assert any(re.fullmatch(pattern.to_regexp(), word) for word in LINE_WORDS), name
+
+
+def test_expected_text() -> None:
+    assert expected_text({"NUMBER"}) == "a number"
+    assert expected_text({"NUMBER", "_COLON"}) == "a colon or a number"
+    assert expected_text({"$END", "NUMBER", "_COMMA"}) == (
+        "a comma, a number or the end of the line"
+    )
+
+
+@pytest.mark.parametrize("word", LINE_WORDS)
+def test_a_line_word_alone_is_answered(word: str) -> None:
+    parsed = parse(Source.of("cloth.loop", f"{word}\n"))
+    assert parsed.recovered and len(parsed.problems) == 1
+    assert parsed.problems[0].rule == "line-unclear"
