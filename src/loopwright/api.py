@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from loopwright.build import BuildOptions, build_editions
-from loopwright.compile import Checked, check_source
+from loopwright.check.checked import Checked
+from loopwright.compile import check_source
 from loopwright.fit.resize import Wish
 from loopwright.fit.resize import resize as resize_checked
 from loopwright.notation.source import Source
@@ -27,7 +28,9 @@ def resize(
     Raises ValueError for a measure or size that cannot be read, CannotResize where a line
     stops it.
     """
-    return resize_checked(checked, Wish.of(checked.pattern, width, length, size)).source
+    return resize_checked(
+        checked, Wish.of(checked.pattern, width, length, size), check_source
+    ).source
 
 
 def render(checked: Checked, kind: str = "pdf", options: BuildOptions | None = None) -> bytes:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
-from loopwright.compile import Checked
+from loopwright.check.checked import Checked
 from loopwright.edition.document import Document
 from loopwright.edition.words import make_document
 

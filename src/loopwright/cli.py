@@ -10,8 +10,9 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from loopwright import __version__
+from loopwright.check.checked import Checked
 from loopwright.check.printing import Style, problem_json, problems_text, summary
-from loopwright.compile import Checked, check_source
+from loopwright.compile import check_source
 from loopwright.files import Unreadable, read_source, write_whole
 from loopwright.notation.bounds import MAX_LISTED_ROWS
 
@@ -144,7 +145,7 @@ def _resize(args: argparse.Namespace) -> int:
     except ValueError as error:
         raise _Usage(str(error)) from None
     try:
-        result = resize(checked, wish)
+        result = resize(checked, wish, check_source)
     except CannotResize as error:
         _say(problems_text(error.problems, checked.source, _style()))
         _say("loopwright: nothing was written")
@@ -258,36 +259,61 @@ def _parser() -> _Parser:
         made.set_defaults(run=run)
         return made
 
-    new = command("new", _new, "write a small, commented starter source",
-                  "loopwright new my-cloth.loop")
+    new = command(
+        "new", _new, "write a small, commented starter source", "loopwright new my-cloth.loop"
+    )
     new.add_argument("file", metavar="FILE")
 
-    check = command("check", _check, "check every rule for every size",
-                    "loopwright check examples/skerry-throw.loop")
+    check = command(
+        "check",
+        _check,
+        "check every rule for every size",
+        "loopwright check examples/skerry-throw.loop",
+    )
     check.add_argument("files", metavar="FILE", nargs="+", help="a source, or - for standard input")
     check.add_argument("--json", action="store_true", help="print the problems as JSON")
 
-    rows = command("rows", _rows, "list the count of every row, as the checker walked it",
-                   "loopwright rows examples/gull-hat.loop")
+    rows = command(
+        "rows",
+        _rows,
+        "list the count of every row, as the checker walked it",
+        "loopwright rows examples/gull-hat.loop",
+    )
     rows.add_argument("file", metavar="FILE")
     rows.add_argument("--json", action="store_true", help="print the rows as JSON")
 
-    build = command("build", _build, "check a source, then make its editions",
-                    "loopwright build examples/skerry-throw.loop --to pdf --paper letter")
+    build = command(
+        "build",
+        _build,
+        "check a source, then make its editions",
+        "loopwright build examples/skerry-throw.loop --to pdf --paper letter",
+    )
     build.add_argument("file", metavar="FILE")
-    build.add_argument("--to", default="pdf,html,text", metavar="KINDS",
-                       help="which of pdf, html and text, with commas (default: all)")
+    build.add_argument(
+        "--to",
+        default="pdf,html,text",
+        metavar="KINDS",
+        help="which of pdf, html and text, with commas (default: all)",
+    )
     build.add_argument("--out", default="out", metavar="DIR", help="the folder (default: out)")
     build.add_argument("--size", metavar="NAME", help="one size only")
-    build.add_argument("--units", choices=("cm", "in"),
-                       help="which unit stands first (default: as written)")
+    build.add_argument(
+        "--units", choices=("cm", "in"), help="which unit stands first (default: as written)"
+    )
     build.add_argument("--paper", choices=("a4", "letter"), default="a4")
-    build.add_argument("--counts", choices=("changes", "all"), default="changes",
-                       help="stitch counts where they change, or after every row")
+    build.add_argument(
+        "--counts",
+        choices=("changes", "all"),
+        default="changes",
+        help="stitch counts where they change, or after every row",
+    )
 
-    resize = command("resize", _resize, "find the counts for a new width or length",
-                     "loopwright resize examples/skerry-throw.loop --width 160cm --size bed "
-                     "-o wide.loop")
+    resize = command(
+        "resize",
+        _resize,
+        "find the counts for a new width or length",
+        "loopwright resize examples/skerry-throw.loop --width 160cm --size bed -o wide.loop",
+    )
     resize.add_argument("file", metavar="FILE")
     resize.add_argument("--width", metavar="WIDTH", help="such as 150cm, 60in or 90/120/150cm")
     resize.add_argument("--length", metavar="LENGTH", help="such as 180cm")
@@ -295,13 +321,21 @@ def _parser() -> _Parser:
     resize.add_argument("-o", dest="output", metavar="NEW", help="write the new source here")
     resize.add_argument("--in-place", action="store_true", help="change the source itself")
 
-    format_ = command("format", _format, "lay sources out in the one way",
-                      "loopwright format examples/skerry-throw.loop")
+    format_ = command(
+        "format",
+        _format,
+        "lay sources out in the one way",
+        "loopwright format examples/skerry-throw.loop",
+    )
     format_.add_argument("files", metavar="FILE", nargs="+")
     format_.add_argument("--check", action="store_true", help="only tell; exit 1 where it differs")
 
-    explain = command("explain", _explain, "say what a rule means, with examples",
-                      "loopwright explain fill-uneven")
+    explain = command(
+        "explain",
+        _explain,
+        "say what a rule means, with examples",
+        "loopwright explain fill-uneven",
+    )
     explain.add_argument("rule", metavar="RULE", nargs="?", help="without it: the list of rules")
     return parser
 

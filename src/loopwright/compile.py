@@ -2,43 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
-
+from loopwright.check.checked import Checked
 from loopwright.check.context import Context
 from loopwright.check.registry import run_rules
-from loopwright.count.proof import Proof, prove
+from loopwright.count.proof import prove
 from loopwright.count.repeat import Repeater
-from loopwright.count.walk import Tapes, Walk, walk_piece
+from loopwright.count.walk import Tapes, walk_piece
 from loopwright.model.build import build
-from loopwright.model.pattern import Pattern
 from loopwright.notation.parse import parse
 from loopwright.notation.source import Source
 from loopwright.problem import Problem
 from loopwright.yarn.supply import Supply
 
-
 _SURE_ANYWAY = ("unknown-word", "row-twice")
-
-
-@dataclass(frozen=True, slots=True, eq=False)
-class Checked:
-    """A source after every rule: the pattern, one walk a piece and size, and all problems.
-
-    `walks` and `proofs` are empty where a line could not be read (`recovered`).
-    """
-
-    source: Source
-    pattern: Pattern
-    walks: tuple[Walk, ...]
-    proofs: tuple[Proof, ...]
-    problems: tuple[Problem, ...]
-    recovered: bool
-    tapes: Tapes
-
-    @property
-    def has_errors(self) -> bool:
-        return any(problem.is_error for problem in self.problems)
 
 
 def check_source(source: Source) -> Checked:
@@ -66,17 +42,14 @@ def check_source(source: Source) -> Checked:
         walks, proofs = (), ()
     else:
         problems += run_rules(Context(pattern, walks, proofs, tapes))
-    return Checked(
-        source, pattern, walks, proofs, in_order(problems), parsed.recovered, tapes
-    )
+    return Checked(source, pattern, walks, proofs, in_order(problems), parsed.recovered, tapes)
 
 
 def in_order(problems: list[Problem]) -> tuple[Problem, ...]:
     """Problems by their place in the file; each said once."""
-    key: Callable[[Problem], tuple[int, int, str]] = lambda p: (p.span.start, p.span.end, p.rule)  # noqa: E731
     seen: set[tuple[object, ...]] = set()
     out: list[Problem] = []
-    for problem in sorted(problems, key=key):
+    for problem in sorted(problems, key=lambda p: (p.span.start, p.span.end, p.rule)):
         mark = (problem.rule, problem.span, problem.title)
         if mark not in seen:
             seen.add(mark)

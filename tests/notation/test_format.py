@@ -76,7 +76,7 @@ def sources(draw: st.DrawFn) -> str:
     return "\n".join(lines) + "\n"
 
 
-NAMES = re.compile(r"Panel|Main|B2|Cloth|Lap|XL|Bed|Wool|Kelp|long tail|#AbCdEf")
+NAMES = re.compile(r"Panel|Main|B2|Cloth|Lap|XL|Bed|Wool|Kelp|long|tail")
 
 
 def untidy(text: str, seed: int) -> str:
@@ -161,8 +161,8 @@ PATTERN   "Skerry -- Throw"   --   title
  WIDTH 7½ CM
   Sizes Lap,XL
 
-   -- before the yarn
 
+   -- before the yarn
 Yarn Shore "Wool":100 g   200 m,weight 4
 MOTIF Woven OVER 2n+4
 ROW 1 IN B :k2,*sl1 WYIF,K1*,k2=>+0
@@ -226,9 +226,10 @@ def test_the_layout_by_example() -> None:
         ("width 90/120/150CM", "width 90/120/150 cm"),
         ("width 48  Inches", "width 48 inches"),
         ("width .5 cm", None),
-        ("gauge 20 STS 36 Rows=10cm in Woven on 4½ mm", "gauge 20 sts 36 rows = 10 cm in Woven on 4½ mm"),
+        ("gauge 20 STS 36 Rows=10cm in We", "gauge 20 sts 36 rows = 10 cm in We"),
+        ("gauge 20 sts 36 rows=4IN ON 4½mm", "gauge 20 sts 36 rows = 4 in on 4½ mm"),
         ("shade Foam OF Shore,colour #DFE8E6", "shade Foam of Shore, colour #dfe8e6"),
-        ("strand A feeds HALF Kelp,Dune x2 , 30g Tide", "strand A feeds half Kelp, Dune x2, 30 g Tide"),
+        ("strand A feeds HALF Kelp,Du x2 , 3g Ti", "strand A feeds half Kelp, Du x2, 3 g Ti"),
         ('sizes "Extra Large",Small', 'sizes "Extra Large", Small'),
         ("needle CIRCULAR 4.5mm 90cm", "needle CIRCULAR 4.5 mm 90 cm"),
     ],
@@ -242,11 +243,11 @@ def test_one_line(line: str, tidy: str | None) -> None:
 
 def test_comments_and_blank_lines_are_kept() -> None:
     text = (
-        "-- one\n\n-- two\npattern \"x\"\n\n  -- three\n\n  width 2 cm  -- four\n\n\n"
+        '-- one\n\n-- two\npattern "x"\n\n  -- three\n\n  width 2 cm  -- four\n\n\n'
         "  -- five\n\npiece a flat\n\n  -- six\n"
     )
     once = laid_out(text)
-    assert [w for w in re.findall(r"-- (\w+)", once)] == ["one", "two", "three", "four", "five", "six"]
+    assert re.findall(r"-- (\w+)", once) == ["one", "two", "three", "four", "five", "six"]
     assert "\n\n\n" not in once
     for first, second in (("one", "two"), ("three", "width"), ("four", "five"), ("five", "piece")):
         between = once[once.index(first) : once.index(second)]
@@ -255,7 +256,7 @@ def test_comments_and_blank_lines_are_kept() -> None:
 
 def test_a_string_keeps_its_dashes_and_stars() -> None:
     line = 'note "Work * k1 -- p1 * as IS"'
-    assert laid_out(f'piece a flat\n{line}').splitlines()[-1].strip() == line
+    assert laid_out(f"piece a flat\n{line}").splitlines()[-1].strip() == line
 
 
 def test_only_comments() -> None:
@@ -271,9 +272,10 @@ def test_format_of_a_source_with_every_statement(check: Callable[[str], Checked]
         'yarn a: 50 g 100 m, fibre "wool"\nstitch mb: takes 1, makes 1, yarn 5, "how"\n'
         "motif m over n - 2 round\n  rounds 1-2: knit\n"
         "piece p round\n  cast on for width\n  work m until A is spent, keep 3 rounds\n"
-        "  work m until 8 sts\n  work m for 20 rounds\n  work m to 4 in\n  work m to length + 3 cm\n"
+        "  work m until 8 sts\n  work m for 20 rounds\n  work m to 4 in\n"
+        "  work m to length + 3 cm\n"
         "  join round\n"
     )
     once = laid_out(text)
     assert laid_out(once) == once
-    assert [l for l in once.splitlines() if l] == text.splitlines()
+    assert [line for line in once.splitlines() if line] == text.splitlines()

@@ -135,7 +135,7 @@ def says_itself(node: Any, text: str) -> bool:
             return node.values == (1,)
         return numbers(text) == node.values
     if isinstance(node, Quantity):
-        return numbers(text.split()[0]) == node.values
+        return numbers(text.split(maxsplit=1)[0]) == node.values
     if isinstance(node, tree.Word):
         return text.lower().split() == [node.text, *node.modifiers]
     if isinstance(node, Stitches):

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 
 from loopwright.model.body import Fill, Group, Step, Stitches
 from loopwright.model.pattern import Row
@@ -45,9 +46,7 @@ def outer(steps: tuple[Step, ...], wanted: int, size: int, backwards: bool) -> l
     return found
 
 
-def _signs(
-    steps: tuple[Step, ...], size: int, backwards: bool, fixed: bool
-) -> Iterator[Outer]:
+def _signs(steps: tuple[Step, ...], size: int, backwards: bool, fixed: bool) -> Iterator[Outer]:
     for step in reversed(steps) if backwards else steps:
         if isinstance(step, Stitches):
             if step.stitch.kind == "marker":
@@ -108,7 +107,7 @@ def _is_kind(kind: str, items: list[Outer], edge: EdgeRow) -> bool:
     if kind == "stockinette":
         return all(faces)
     # Seed: every stitch differs from the one beside it.
-    return all(one != other for one, other in zip(faces, faces[1:], strict=False))
+    return all(one != other for one, other in pairwise(faces))
 
 
 def seed_phase(edge: EdgeRow, place: str, size: int) -> bool | None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import textwrap
+from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass
 
@@ -25,7 +26,7 @@ class Style:
         return f"\x1b[{code}m{text}\x1b[0m" if self.colour and text else text
 
 
-def problem_text(problem: Problem, source: Source, style: Style = Style()) -> str:  # noqa: B008
+def problem_text(problem: Problem, source: Source, style: Style = Style()) -> str:
     """A problem with its place, the line it is in with a mark, what happened, and what to do."""
     head = f"{problem.severity}: {problem.title}"
     gap = max(WIDTH - len(head) - len(problem.rule), 2)
@@ -74,7 +75,7 @@ def _marked(source: Source, span: Span, text: str, style: Style, colour: str) ->
     ]
 
 
-def problems_text(problems: Iterable[Problem], source: Source, style: Style = Style()) -> str:  # noqa: B008
+def problems_text(problems: Iterable[Problem], source: Source, style: Style = Style()) -> str:
     """All problems, up to a number a screen can bear; errors first only by their place."""
     items = list(problems)
     parts = [problem_text(problem, source, style) for problem in items[:MAX_SHOWN]]
@@ -85,14 +86,16 @@ def problems_text(problems: Iterable[Problem], source: Source, style: Style = St
 
 def summary(problems: Iterable[Problem]) -> str:
     """``2 errors, 1 warning``; ``no problems`` for none."""
-    counts = [
-        (sum(1 for p in problems if p.severity == severity), word)
-        for severity, word in ((ERROR, "error"), (WARNING, "warning"), (ADVICE, "piece of advice"))
-    ]
+    words = {
+        ERROR: ("error", "errors"),
+        WARNING: ("warning", "warnings"),
+        ADVICE: ("piece of advice", "pieces of advice"),
+    }
+    found = Counter(problem.severity for problem in problems)
     texts = [
-        f"{n:,} {word if n == 1 else word.replace('piece', 'pieces') if 'piece' in word else word + 's'}"
-        for n, word in counts
-        if n
+        f"{found[severity]:,} {one if found[severity] == 1 else many}"
+        for severity, (one, many) in words.items()
+        if found[severity]
     ]
     return ", ".join(texts) or "no problems"
 

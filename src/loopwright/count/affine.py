@@ -137,8 +137,8 @@ class CountSet:
         greatest common divisor, and the result is merged with this set by the Chinese remainder
         theorem. A `modulus` of 0 asks for exactly 0.
         """
-        scale = factor.denominator * offset.denominator // gcd(
-            factor.denominator, offset.denominator
+        scale = (
+            factor.denominator * offset.denominator // gcd(factor.denominator, offset.denominator)
         )
         a = int(factor * scale)
         b = int(offset * scale)

@@ -166,10 +166,8 @@ class Repeater:
         if outcome.misfit is not None:
             entries, after, found = self._pass([pair], state, ONCE, in_round, following)
             return [Chunk(entries, 1, 0, after)], found
-        after = outcome.state if in_round or len(outcome.state) == 1 else outcome.state[::-1]
-        entry = Entry(
-            row, total(state), total(after), outcome.fills, outcome.yarn, False
-        )
+        after = _turned(outcome.state, in_round)
+        entry = Entry(row, total(state), total(after), outcome.fills, outcome.yarn, False)
         return [Chunk((entry,), 1, 0, after)], []
 
     def _collect(self, snags: list[Snag], found: list[Snag], done: int) -> None:
@@ -198,7 +196,9 @@ class Repeater:
                     after = pairs[index + 1][1]
                 state = _most_likely(row, tape, state, after, in_round)
             else:
-                state = outcome.state if in_round or len(outcome.state) == 1 else outcome.state[::-1]
+                state = (
+                    outcome.state if in_round or len(outcome.state) == 1 else outcome.state[::-1]
+                )
             entries.append(Entry(row, start, total(state), outcome.fills, outcome.yarn, bad))
         return tuple(entries), state, snags
 
@@ -237,6 +237,11 @@ class Repeater:
         return entries, end, snags
 
 
+def _turned(state: State, in_round: bool) -> State:
+    """What the next row meets: flat work is turned, so the markers come in reverse."""
+    return state if in_round or len(state) == 1 else state[::-1]
+
+
 def _most_likely(
     row: Row, tape: Tape, state: State, following: Tape | None, in_round: bool
 ) -> State:
@@ -246,7 +251,7 @@ def _most_likely(
     stitches were all there: the first of them that the next row takes. A row whose steps keep
     the count is taken to keep it.
     """
-    came = state if in_round or len(state) == 1 else state[::-1]
+    came = _turned(state, in_round)
     if len(state) > 1 or state[0].unit:
         return came
     count = state[0].fixed

@@ -122,9 +122,7 @@ class _Worker:
         misfit = self._close(part, None)
         if misfit is not None:
             return _fail(self.state, misfit)
-        return Outcome(
-            tuple(self.out), None, tuple(self.fills), (self.yarn_fixed, self.yarn_unit)
-        )
+        return Outcome(tuple(self.out), None, tuple(self.fills), (self.yarn_fixed, self.yarn_unit))
 
     def _close(self, part: list[Op], marker: Op | None) -> Misfit | None:
         """Work the steps up to a hanging marker (None: up to the end of the row)."""
@@ -132,9 +130,7 @@ class _Worker:
         last = self.segment == segments - 1
         low = self.over.low
         if marker is not None and last:
-            return Misfit(
-                "no-marker", low, 0, 0, 0, 0, self.segment, segments, True, marker.span
-            )
+            return Misfit("no-marker", low, 0, 0, 0, 0, self.segment, segments, True, marker.span)
         if marker is None and not last:
             span = part[-1].span if part else (self.tape.ops[-1].span if self.tape.ops else None)
             return Misfit(
@@ -194,9 +190,7 @@ class _Worker:
         self.carried = made
         return None
 
-    def _misfit(
-        self, kind: str, n: int, have: Affine, part: list[Op], fill: Op | None
-    ) -> Misfit:
+    def _misfit(self, kind: str, n: int, have: Affine, part: list[Op], fill: Op | None) -> Misfit:
         before = after = 0
         seen = fill is None
         for op in part:

@@ -104,9 +104,7 @@ class _Solver:
         out.append(carried + last)
         return tuple(out)
 
-    def _segment(
-        self, part: list[Op], have: Line, out: list[Line], carried: Line = _ZERO
-    ) -> Line:
+    def _segment(self, part: list[Op], have: Line, out: list[Line], carried: Line = _ZERO) -> Line:
         """What a stretch between markers becomes, less what was carried into it."""
         fill = next((op for op in part if op.kind == FILL), None)
         rest = have.plus(-sum(op.takes for op in part if op.kind == FIXED))

@@ -116,19 +116,23 @@ class _Maker:
 
     def add(self, steps: tuple[Step, ...]) -> None:
         for step in steps:
-            if self.trouble is not None:
-                return
             if _is_plain(step):
                 self._fixed(step)
             elif isinstance(step, Fill):
                 self._fill(step)
             elif isinstance(step, Group):
-                for _ in range(step.number(self.size)):
-                    self.add(step.steps)
-                    if self.trouble is not None:
-                        return
+                self._group(step)
             else:
                 self._marker(step)
+            if self.trouble is not None:
+                return
+
+    def _group(self, step: Group) -> None:
+        """A group with markers or fills, written out; its markers bound how often."""
+        for _ in range(step.number(self.size)):
+            self.add(step.steps)
+            if self.trouble is not None:
+                return
 
     def _fixed(self, step: Step) -> None:
         found = _measure((step,), self.size)

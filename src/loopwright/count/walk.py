@@ -286,9 +286,7 @@ class _Walker:
             self.events.append(Bound(item, index, count))
             self.state = None
             return True
-        following = next(
-            (i for i in items[index + 1 :] if isinstance(i, PieceRow | Work)), None
-        )
+        following = next((i for i in items[index + 1 :] if isinstance(i, PieceRow | Work)), None)
         if isinstance(item, PieceRow):
             return self._piece_row(index, item, following)
         return self._work(index, item, following)
@@ -302,7 +300,7 @@ class _Walker:
         if live > 0:
             self._find("never-bound-off", self.piece.span, "end", numbers=(live,))
 
-    # --- casting on -----------------------------------------------------------------------------
+    # --- casting on -------------------------------------------------------------
 
     def _cast_on(self, index: int, item: CastOn) -> bool:
         if self.state is not None:
@@ -345,7 +343,7 @@ class _Walker:
             return None
         return found
 
-    # --- rows -----------------------------------------------------------------------------------
+    # --- rows -------------------------------------------------------------
 
     def _tape(self, row: Row) -> Tape:
         return self.tapes.of(row.body, self.size)
@@ -575,9 +573,7 @@ class _Walker:
         if rows % 2:
             self.rs = not self.rs
         height = height_of_row(self.pattern, motif)
-        self.height = (
-            None if height is None or self.height is None else self.height + rows * height
-        )
+        self.height = None if height is None or self.height is None else self.height + rows * height
         if self.height is not None:
             self.reached.append((self.row - 1, self.height))
 
@@ -598,9 +594,7 @@ class _Walker:
         for snag in snags:
             self._snag(snag, item, motif, rows)
         for chunk in chunks:
-            self.events.append(
-                Worked(item, index, motif, self.row, self.rs, self.round, chunk)
-            )
+            self.events.append(Worked(item, index, motif, self.row, self.rs, self.round, chunk))
             self._eat_rows(chunk)
             self._advance(motif, chunk.rows)
             if self.row > MAX_NUMBER:
@@ -682,7 +676,7 @@ class _Walker:
                     )
             repeat += chunk.reps
 
-    # --- yarn, only as far as "until A is spent" needs it ------------------------------------------
+    # --- yarn, only as far as "until A is spent" needs it -------------------------------------
 
     def _eat(self, loops: float) -> None:
         if self.strand is not None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Iterator
 
-from loopwright.compile import Checked
+from loopwright.check.checked import Checked
 
 
 def rows_json(checked: Checked) -> Iterator[str]:

@@ -12,6 +12,8 @@ from loopwright.model.body import Body, Fill, Group, Step, Stitches
 from loopwright.model.stitch import Stitch
 
 _SINGLE = {"k", "p", "sl"}  # printed with their count: k2
+# Of these nobody asks how many stitches they take and make.
+_PLAIN_KINDS = {"marker", "slip", "bind", "cast", "drop"}
 _MODIFIERS = {
     "wyif": "with yarn in front",
     "wyib": "with yarn in back",
@@ -33,14 +35,8 @@ class Used:
             self.found.setdefault(name, (terms()[name], ""))
 
     def stitch(self, stitch: Stitch) -> None:
-        if stitch.kind in ("knit", "purl") and stitch.word in ("k", "p"):
-            note = ""
-        elif stitch.kind in ("marker", "slip"):
-            note = ""
-        elif stitch.kind in ("bind", "cast", "drop"):
-            note = ""
-        else:
-            note = f"takes {stitch.takes}, makes {stitch.makes}"
+        plain = stitch.word in ("k", "p") or stitch.kind in _PLAIN_KINDS
+        note = "" if plain else f"takes {stitch.takes}, makes {stitch.makes}"
         self.found.setdefault(stitch.abbr, (stitch.meaning, note))
 
     def modifier(self, word: str) -> None:
@@ -188,9 +184,7 @@ class Phraser:
 
 
 def _has_fill(steps: tuple[Step, ...]) -> bool:
-    return any(
-        isinstance(s, Fill) or (isinstance(s, Group) and _has_fill(s.steps)) for s in steps
-    )
+    return any(isinstance(s, Fill) or (isinstance(s, Group) and _has_fill(s.steps)) for s in steps)
 
 
 def _closed(steps: tuple[Step, ...]) -> bool:

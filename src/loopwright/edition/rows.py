@@ -90,7 +90,7 @@ class PieceWriter:
         self._close()
         return tuple(self.sections)
 
-    # --- lines ---------------------------------------------------------------------------------
+    # --- lines -------------------------------------------------------------
 
     def _close(self) -> None:
         if self.lines or not self.sections:
@@ -109,7 +109,8 @@ class PieceWriter:
         self.lines.append(self._line("do", "", text, count, strand))
 
     def _line(self, kind: str, label: str, text: str, count: str, strand: str | None) -> Line:
-        shown, fresh, colours = "", False, ()
+        shown, fresh = "", False
+        colours: tuple[str, ...] = ()
         if strand is not None and self.many:
             key = strand.casefold()
             fresh = self.strand is not None and self.strand != key
@@ -126,7 +127,7 @@ class PieceWriter:
         found = self.pattern.strand(row.strand.key)
         return found.name.text if found is not None else row.strand.text
 
-    # --- casting on and binding off ----------------------------------------------------------------
+    # --- casting on and binding off -----------------------------------------------------------
 
     def _with(self, name: str | None) -> str:
         return f"With {name}, " if name and self.many else ""
@@ -162,7 +163,7 @@ class PieceWriter:
             text = f"{self._with(strand)}bind off all sts{_method(name, 'bind-off')}."
         self._do(text[0].upper() + text[1:], "", strand)
 
-    # --- rows of the piece -------------------------------------------------------------------------
+    # --- rows of the piece -------------------------------------------------------------
 
     def _piece_rows(self, index: int, events: list[dict[int, list[Event]]]) -> int:
         """One or more row lines that say the same, joined; gives the index behind them."""
@@ -252,7 +253,7 @@ class PieceWriter:
         self.used.term("st" if set(ends) == {1} else "sts")
         return count_text(ends)
 
-    # --- motifs ------------------------------------------------------------------------------------
+    # --- motifs -------------------------------------------------------------
 
     def _work(self, item: Work, motif: Motif, here: list[list[Event]]) -> None:
         groups = [[e for e in events if isinstance(e, Worked)] for events in here]

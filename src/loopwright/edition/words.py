@@ -217,7 +217,7 @@ def _finished(
     width = "Around" if round_first and len(pieces) == 1 else "Width"
     if any(w.cast_on is not None and w.widest > w.cast_on for w in walks):
         width = "Widest row"  # of a shaped piece no one width can be said
-    return Table("Finished size", ("Size", width, "Length"), tuple(rows))
+    return Table("", ("Size", width, "Length"), tuple(rows))
 
 
 def _measures(

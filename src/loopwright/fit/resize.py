@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
-from loopwright.compile import Checked, check_source
+from loopwright.check.checked import Checked
 from loopwright.count.affine import CountSet
 from loopwright.count.measure import height_of_row, width_gauge, width_of
 from loopwright.count.repeat import Repeater
@@ -82,8 +82,9 @@ class Resized:
     notes: tuple[str, ...]
 
 
-def resize(checked: Checked, wish: Wish) -> Resized:
-    """Find the new counts and write them in. Raises CannotResize; checks nothing again.
+def resize(checked: Checked, wish: Wish, check: Callable[[Source], Checked]) -> Resized:
+    """Find the new counts and write them in. Raises CannotResize; the result is for the
+    caller to check (`check` is only asked for the counts that claims must follow).
 
     The count for a width is the nearest one that every row and motif of the piece takes, of two
     equally near ones the larger. Rows go by whole motifs.
@@ -93,7 +94,7 @@ def resize(checked: Checked, wish: Wish) -> Resized:
     text = apply_edits(checked.source.text, edits)
     source = Source.of(checked.source.name, text)
     # A claim whose row follows from the change is written anew, once the counts stand.
-    claims = list(_claims(check_source(source)))
+    claims = list(_claims(check(source)))
     if claims:
         source = Source.of(source.name, apply_edits(source.text, claims))
     notes = []
@@ -123,9 +124,7 @@ def _claims(checked: Checked) -> Iterator[Edit]:
                 place = entry.row.at(claim.span)
                 if place in wrong:
                     ends.setdefault(place, {})[walk.size] = entry.end.fixed
-                    spans[place] = Count(
-                        claim.count.values, entry.row.at(claim.count.span)
-                    )
+                    spans[place] = Count(claim.count.values, entry.row.at(claim.count.span))
     for place, found in ends.items():
         values = [found.get(size, next(iter(found.values()))) for size in range(sizes)]
         yield Edit(spans[place].span, _list(values, len(spans[place].values) > 1))
@@ -298,8 +297,7 @@ class _Resizer:
                     f"{piece.name.text} cannot change its length",
                     f"{piece.name.text} works no motif so many times or to a length, so nothing "
                     "says which of its rows would have to be worked more often.",
-                    "put the rows that vary into a motif: “work NAME x8” or “work NAME to "
-                    "length”.",
+                    "put the rows that vary into a motif: “work NAME x8” or “work NAME to length”.",
                 )
             return own
         return own + self._scale(piece, scalable, targets)
@@ -421,5 +419,3 @@ def _list(values: list[int], was_list: bool) -> str:
     if len(set(values)) == 1 and not was_list:
         return str(values[0])
     return "/".join(map(str, values))
-
-

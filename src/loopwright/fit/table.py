@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from loopwright.compile import Checked
+from loopwright.check.checked import Checked
 from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.walk import Walk
 from loopwright.fit.units import both
@@ -51,9 +51,7 @@ def _numbers(name: str, old: int, new: int) -> tuple[str, str, str, str]:
     return f"  {name}", f"{old:,}", f"{new:,}", change
 
 
-def _lengths(
-    name: str, old: float | None, new: float | None
-) -> list[tuple[str, str, str, str]]:
+def _lengths(name: str, old: float | None, new: float | None) -> list[tuple[str, str, str, str]]:
     if old is None or new is None:
         return []
     change = f"{(new - old) / 10:+.1f} cm" if abs(new - old) > 0.05 else "–"

@@ -94,7 +94,7 @@ class _Builder:
         self.unknown_in: dict[int, tuple[tuple[str, Span], ...]] = {}
         self.dictionary = Dictionary({})
 
-    # --- blocks -------------------------------------------------------------------------------
+    # --- blocks -------------------------------------------------------------
 
     def run(self) -> Pattern:
         heads: list[tree.PatternLine] = []
@@ -232,7 +232,7 @@ class _Builder:
                 (Label(heads[0].span, "the first is here"),),
             )
 
-    # --- single lines --------------------------------------------------------------------------
+    # --- single lines -------------------------------------------------------------
 
     def _stitches(self, lines: list[tree.StitchLine]) -> tuple[Stitch, ...]:
         self._twice("stitch", [line.name for line in lines])
@@ -254,8 +254,15 @@ class _Builder:
             yarn = line.eats if line.eats is not None else float(max(takes, makes, 1))
             made.append(
                 Stitch(
-                    line.name.key, takes, makes, "own", line.name.text, how, yarn,
-                    "declared in the pattern", line.span,
+                    line.name.key,
+                    takes,
+                    makes,
+                    "own",
+                    line.name.text,
+                    how,
+                    yarn,
+                    "declared in the pattern",
+                    line.span,
                 )
             )
         return tuple(made)
@@ -290,7 +297,7 @@ class _Builder:
     def _refer(self, kind: str, name: tree.Name) -> None:
         self.references.append(Reference(kind, name))
 
-    # --- bodies ----------------------------------------------------------------------------------
+    # --- bodies -------------------------------------------------------------
 
     def _body(self, body: tree.Body, base: int) -> Body:
         """The looked-up body; equal lines share one. Unknown words are noted at each place."""
@@ -329,7 +336,7 @@ class _Builder:
             return Fill(steps, node.span)
         return Group(steps, node.times, node.into, node.span)
 
-    # --- motifs ----------------------------------------------------------------------------------
+    # --- motifs -------------------------------------------------------------
 
     def _edge(self, lines: list[tree.Placed]) -> Edge | None:
         edges = [p.statement for p in lines if isinstance(p.statement, tree.EdgeLine)]
@@ -488,7 +495,7 @@ class _Builder:
             node.span,
         )
 
-    # --- pieces ----------------------------------------------------------------------------------
+    # --- pieces -------------------------------------------------------------
 
     def _piece(
         self, head: tree.PieceLine, lines: list[tree.Placed], motifs: dict[str, Motif]
@@ -568,7 +575,7 @@ class _Builder:
                 at = last.values[0] + 1
         return PieceRow(row, times, first, last, row.place), at
 
-    # --- the whole ---------------------------------------------------------------------------------
+    # --- the whole -------------------------------------------------------------
 
     def _pattern(
         self,

@@ -74,7 +74,13 @@ def _of_a_family(word: str) -> Stitch | None:
             return None
         verb = "knit" if match[1] == "k" else "purl"
         return Stitch(
-            word, number, 1, "decrease", word, f"{verb} {number} together", 1.0,
+            word,
+            number,
+            1,
+            "decrease",
+            word,
+            f"{verb} {number} together",
+            1.0,
             "trade abbreviation lists",
         )
     match = _CABLE.match(word)
@@ -87,10 +93,9 @@ def _of_a_family(word: str) -> Stitch | None:
         if match[1] == "c":
             # The longer half of an odd crossing is the one that is worked last.
             first = number - back
-            held = back if match[3] == "f" else back
             meaning = (
-                f"slip {held} to a cable needle and hold in {where}, knit {first}, "
-                f"knit {held} from the cable needle"
+                f"slip {back} to a cable needle and hold in {where}, knit {first}, "
+                f"knit {back} from the cable needle"
             )
         else:
             knit = number - 1 if number < 4 else number - back
@@ -107,7 +112,13 @@ def _of_a_family(word: str) -> Stitch | None:
                 )
         # A crossing spreads its loops sideways: about a tenth more yarn each.
         return Stitch(
-            word, number, number, "cable", word.upper(), meaning, round(number * 1.1, 3),
+            word,
+            number,
+            number,
+            "cable",
+            word.upper(),
+            meaning,
+            round(number * 1.1, 3),
             "trade abbreviation lists; yarn from memory",
         )
     return None

@@ -6,6 +6,8 @@ the writer wrote them, names keep their case, keywords and stitch words are lowe
 
 from __future__ import annotations
 
+from lark import Token
+
 from loopwright.notation.grammar import line_parser
 from loopwright.notation.parse import _LOWER, Parsed, split_comment
 from loopwright.notation.tree import (
@@ -118,8 +120,6 @@ def _is_swatch(placed: Placed) -> bool:
     return type(placed.statement).__name__ == "SwatchLine"
 
 
-def _is_claim(tokens: list[object], token: object) -> bool:
+def _is_claim(tokens: list[Token], token: Token) -> bool:
     at = tokens.index(token)
-    return at >= 2 and getattr(tokens[at - 2], "type", "") == "ARROW"
-
-
+    return at >= 2 and tokens[at - 2].type == "ARROW"

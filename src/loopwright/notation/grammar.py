@@ -8,7 +8,6 @@ from pathlib import Path
 from lark import Lark
 
 import loopwright.grammars
-
 from loopwright.notation.shape import Shaper
 
 

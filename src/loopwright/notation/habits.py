@@ -162,6 +162,6 @@ def habit_of(line: str) -> tuple[str, str] | None:
         if match:
             help = habit.help
             for number, group in enumerate(match.groups(), 1):
-                help = help.replace("{%d}" % number, group or "")
+                help = help.replace(f"{{{number}}}", group or "")
             return habit.message, " ".join(help.split()).replace(" :", ":")
     return None

@@ -183,7 +183,7 @@ def _unclear(code: str, base: int, error: UnexpectedInput) -> Problem:
         message, help = habit
         return Problem("line-unclear", ERROR, "this line cannot be read", message, span, help=help)
     if start >= len(code):
-        tail = code.split()[-1]
+        tail = code.rsplit(maxsplit=1)[-1]
         message = f"The line ends after “{tail}”, where {expected_text(names)} should follow."
     else:
         wrong = code[start:end]

@@ -42,12 +42,13 @@ class Shaper(Transformer[Token, tree.Statement]):
         self.problems: list[Problem] = []
         self.size_lists: list[tuple[int, Span]] = []
 
-    # --- small parts --------------------------------------------------------------------------
+    # --- small parts -------------------------------------------------------------
 
     def _span(self, first: Any, last: Any = None) -> Span:
         last = first if last is None else last
-        start = first.start_pos + self.base if isinstance(first, Token) else first.span.start
-        end = last.end_pos + self.base if isinstance(last, Token) else last.span.end
+        # A token of a parsed text always knows its place; lark types it as possibly unknown.
+        start = (first.start_pos or 0) + self.base if isinstance(first, Token) else first.span.start
+        end = (last.end_pos or 0) + self.base if isinstance(last, Token) else last.span.end
         return Span(start, end)
 
     def _spelled(self, token: Token) -> str:
@@ -115,16 +116,14 @@ class Shaper(Transformer[Token, tree.Statement]):
 
     def _missing(self, quantity: Quantity, units: str, example: str) -> None:
         if quantity.unit is None:
-            text = self.original[
-                quantity.span.start - self.base : quantity.span.end - self.base
-            ]
+            text = self.original[quantity.span.start - self.base : quantity.span.end - self.base]
             self._slip(
                 "unit-missing",
                 "the unit is missing",
                 f"{text} could be centimetres, inches or something else: a quantity carries its "
                 f"unit ({units}).",
                 quantity.span,
-                f"write {text} {example.split()[-1]}, or another of these units.",
+                f"write {text} {example.rsplit(maxsplit=1)[-1]}, or another of these units.",
             )
 
     def _length(self, quantity: Quantity) -> Quantity:
@@ -156,7 +155,7 @@ class Shaper(Transformer[Token, tree.Statement]):
     def in_name(self, name: Token) -> tree.Name:
         return self._name(name)
 
-    # --- the pattern ----------------------------------------------------------------------------
+    # --- the pattern -------------------------------------------------------------
 
     def pattern_line(self, word: Token, title: Token) -> tree.PatternLine:
         return tree.PatternLine(self._text(title), self._span(word, title))
@@ -246,7 +245,7 @@ class Shaper(Transformer[Token, tree.Statement]):
             self._span(word, quantities[-1]),
         )
 
-    # --- materials --------------------------------------------------------------------------------
+    # --- materials -------------------------------------------------------------
 
     def weight(self, word: Token, number: Token) -> _Part:
         return _Part("weight", self._count(number), self._span(word, number))
@@ -306,7 +305,9 @@ class Shaper(Transformer[Token, tree.Statement]):
 
     def strand_line(self, word: Token, name: Token, *rest: Any) -> tree.StrandLine:
         feeds = tuple(part for part in rest if isinstance(part, tree.Feed))
-        return tree.StrandLine(self._name(name), feeds, self._span(word, rest[-1] if rest else name))
+        return tree.StrandLine(
+            self._name(name), feeds, self._span(word, rest[-1] if rest else name)
+        )
 
     def takes(self, word: Token, number: Token) -> _Part:
         return _Part("takes", self._count(number), self._span(word, number))
@@ -333,7 +334,7 @@ class Shaper(Transformer[Token, tree.Statement]):
             self._span(word, rest[-1]),
         )
 
-    # --- motifs and rows --------------------------------------------------------------------------
+    # --- motifs and rows -------------------------------------------------------------
 
     def starts(self, word: Token, side: Token) -> _Part:
         return _Part("starts", str(side), self._span(word, side))
@@ -385,7 +386,9 @@ class Shaper(Transformer[Token, tree.Statement]):
     def row_span(self, first: Token, *rest: Token) -> tree.RowSpan:
         low = self._count(first)
         return tree.RowSpan(
-            low, self._count(rest[-1]) if rest else low, self._span(first, rest[-1] if rest else None)
+            low,
+            self._count(rest[-1]) if rest else low,
+            self._span(first, rest[-1] if rest else None),
         )
 
     def row_numbers(self, *spans: tree.RowSpan) -> tuple[tree.RowSpan, ...]:
@@ -463,16 +466,14 @@ class Shaper(Transformer[Token, tree.Statement]):
     def group(self, left: Token, inner: tree.Steps, right: Token, *tail: _Part) -> tree.GroupOf:
         times = tail[0].value if tail and tail[0].kind == "times" else None
         into = tail[0].value if tail and tail[0].kind == "into" else None
-        return tree.GroupOf(
-            inner.steps, times, into, self._span(left, tail[0] if tail else right)
-        )
+        return tree.GroupOf(inner.steps, times, into, self._span(left, tail[0] if tail else right))
 
     plain_group = group
 
     def fill(self, left: Token, inner: tree.Steps, right: Token) -> tree.FillOf:
         return tree.FillOf(inner.steps, self._span(left, right))
 
-    # --- pieces -----------------------------------------------------------------------------------
+    # --- pieces -------------------------------------------------------------
 
     def piece_line(self, word: Token, name: Token, *parts: _Part) -> tree.PieceLine:
         found = {part.kind: part.value for part in parts}
@@ -497,8 +498,10 @@ class Shaper(Transformer[Token, tree.Statement]):
     def bind_off_line(self, word: Token, *rest: Any) -> tree.BindOffLine:
         strand = next((part for part in rest if isinstance(part, tree.Name)), None)
         method = next((part.value for part in rest if isinstance(part, _Part)), None)
-        span = self._span(word, rest[-1]) if rest else Span(
-            self.base + word.start_pos, self.base + len(self.original.rstrip())
+        span = (
+            self._span(word, rest[-1])
+            if rest
+            else Span(self.base + (word.start_pos or 0), self.base + len(self.original.rstrip()))
         )
         return tree.BindOffLine(strand, method, span)
 
@@ -509,12 +512,12 @@ class Shaper(Transformer[Token, tree.Statement]):
         return tree.ForRows(self._count(number), self._span(word, number))
 
     def to_measure(self, word: Token, quantity: Quantity) -> tree.ToLength:
-        return tree.ToLength(
-            self._length(quantity), 1, None, None, self._span(word, quantity)
-        )
+        return tree.ToLength(self._length(quantity), 1, None, None, self._span(word, quantity))
 
     def rows_off(self, sign: Token, number: Token) -> _Part:
-        return _Part("rows", (1 if sign == "+" else -1, self._count(number)), self._span(sign, number))
+        return _Part(
+            "rows", (1 if sign == "+" else -1, self._count(number)), self._span(sign, number)
+        )
 
     def measure_off(self, sign: Token, quantity: Quantity) -> _Part:
         value = (1 if sign == "+" else -1, self._length(quantity))
@@ -532,7 +535,9 @@ class Shaper(Transformer[Token, tree.Statement]):
     def until_stitches(self, word: Token, number: Token) -> tree.UntilStitches:
         return tree.UntilStitches(self._count(number), self._span(word, number))
 
-    def until_spent(self, word: Token, strand: Token, _is: Token, spent: Token, *rest: Token) -> Any:
+    def until_spent(
+        self, word: Token, strand: Token, _is: Token, spent: Token, *rest: Token
+    ) -> Any:
         keep = self._count(rest[-1]) if rest else None
         return tree.UntilSpent(
             self._name(strand), keep, self._span(word, rest[-1] if rest else spent)

@@ -21,9 +21,10 @@ def check(context: Context) -> Iterator[Problem]:
                 help="look at the forms of its motifs: they exclude one another.",
             )
             continue
-        count, fewer, more, line = first.numbers
+        count, fewer, more, _line = first.numbers
         motif = first.motif
         assert motif is not None and motif.form is not None
+        form = Label(motif.form.span, "its form")
         near = [str(n) for n in (fewer, more) if n > 0]
         numbers = " or ".join(near)
         what = "The cast-on" if first.detail == "cast-on" else "Before this line the piece"
@@ -36,11 +37,14 @@ def check(context: Context) -> Iterator[Problem]:
             message += f" The nearest {'is' if len(near) == 1 else 'are'} {numbers}."
         if first.detail == "cast-on":
             help = f"cast on {numbers}." if near else "change the motif's form."
-            work = next((s.item.span for w in context.walks for s in w.sites if s.motif is motif))
-            labels = (Label(work, "worked here"), Label(motif.form.span, "its form"))
+            work = next(s.item.span for w in context.walks for s in w.sites if s.motif is motif)
+            labels: tuple[Label, ...] = (
+                Label(work, "worked here"),
+                Label(motif.form.span, "its form"),
+            )
         else:
             help = f"bring the count to {numbers} before it." if near else "change the form."
-            labels = (Label(motif.form.span, "its form"),)
+            labels = (form,)
         title = (
             "the cast-on is not a count the motif takes"
             if first.detail == "cast-on"

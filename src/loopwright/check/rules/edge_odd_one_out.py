@@ -28,11 +28,11 @@ def _look(context: Context, motif: Motif) -> Iterator[Problem]:
         for count in range(1, MAX_INFERRED + 1):
             odd: list[tuple[EdgeRow, str]] = []
             witnesses = 0
-            for row in rows:
-                place = breaks(kind, count, row, 0)
+            for item in rows:
+                place = breaks(kind, count, item, 0)
                 if place is not None:
-                    odd.append((row, place))
-                elif fixed_at_both_ends(row, count, 0):
+                    odd.append((item, place))
+                elif fixed_at_both_ends(item, count, 0):
                     witnesses += 1
             # The border must be written out in most rows to be one; one or two may fall out.
             few = len(odd) <= 2 and len(odd) * 4 <= len(rows)

@@ -31,9 +31,7 @@ def check(context: Context) -> Iterator[Problem]:
     for group in context.findings("fill-unclear"):
         message, help = _CASES[group[0].detail]
         seen.add(group[0].span)
-        yield context.problem(
-            group, "the fill cannot be counted", message, help=help
-        )
+        yield context.problem(group, "the fill cannot be counted", message, help=help)
 
 
 RULE = Rule(

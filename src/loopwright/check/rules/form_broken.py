@@ -30,8 +30,7 @@ def _problem(context: Context, proofs: list[Proof]) -> Problem:
     where = in_size(context, proof.size) if len(proofs) < len(context.sizes) else ""
     at = f"On {form} with n = {misfit.n}" if form.unit else f"On {form} stitches"
     message = (
-        f"{at} row {row.number} of {motif.name.text} has "
-        f"{count_of(misfit.have, 'stitch')}{where}"
+        f"{at} row {row.number} of {motif.name.text} has {count_of(misfit.have, 'stitch')}{where}"
     )
     if misfit.kind == "uneven":
         rest = misfit.have - misfit.used

@@ -16,8 +16,7 @@ def check(context: Context) -> Iterator[Problem]:
         where = in_size(context, first.size)
         if first.detail == "rows":
             message = (
-                f"This comes to {first.numbers[0]:,} rows{where}; a piece may have "
-                f"{MAX_NUMBER:,}."
+                f"This comes to {first.numbers[0]:,} rows{where}; a piece may have {MAX_NUMBER:,}."
             )
         elif first.detail == "stitches":
             message = (
@@ -29,9 +28,7 @@ def check(context: Context) -> Iterator[Problem]:
                 f"The motif multiplies its stitches{where}; it may be repeated "
                 f"{MAX_GEOMETRIC:,} times and reach {MAX_NUMBER:,} stitches."
             )
-        yield context.problem(
-            group, "the number is too big", message, help="work it fewer times."
-        )
+        yield context.problem(group, "the number is too big", message, help="work it fewer times.")
 
 
 RULE = Rule(

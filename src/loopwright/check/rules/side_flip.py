@@ -40,8 +40,9 @@ def check(context: Context) -> Iterator[Problem]:
             starts = "wrong" if motif.starts_ws else "right"
             yield context.problem(
                 group,
-                "the motif begins on the wrong side" if not rs else "the motif begins on the "
-                "right side",
+                "the motif begins on the wrong side"
+                if not rs
+                else "the motif begins on the right side",
                 f"Row 1 of {name} is a {starts}-side row, but row {row:,} of the piece, where it "
                 f"begins, is a {side}-side row.",
                 help="work one row more or fewer before it"

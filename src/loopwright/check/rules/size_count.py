@@ -26,8 +26,9 @@ def check(context: Context) -> Iterator[Problem]:
             help = "write one number for each size in that order, or one number for all."
         if length == 2 and span.end - span.start <= 4:
             help += " (A slash is always a size list: half is ½ or 0.5.)"
-        yield Problem("size-count", ERROR, "a size list of the wrong length", message, span,
-                      help=help)
+        yield Problem(
+            "size-count", ERROR, "a size list of the wrong length", message, span, help=help
+        )
 
 
 RULE = Rule(

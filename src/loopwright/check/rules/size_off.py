@@ -41,7 +41,6 @@ def _check(context: Context, piece: Piece, kind: str, measure: Quantity) -> Iter
             off.append((walk.size, said, found))
     if not off:
         return
-    size, said, found = off[0]
     names = context.sizes
     texts = [
         f"{_cm(s, measure)} stated and {_cm(f, measure)} by the counts"

@@ -57,7 +57,8 @@ def check(context: Context) -> Iterator[Problem]:
             help=help,
             fix=fix,
         )
-    for edge in [b.edge for b in (*context.pattern.motifs, *context.pattern.pieces)]:
+    edges = [m.edge for m in context.pattern.motifs] + [p.edge for p in context.pattern.pieces]
+    for edge in edges:
         if edge is not None and edge.kind not in EDGE_KINDS:
             yield Problem(
                 "unknown-name",
