@@ -26,7 +26,9 @@ def flat(*lines: str, cast_on: str = "20", before: str = "", head: str = "") -> 
     return f'pattern "Cloth"\n{head}{before}piece cloth flat\n{body}'
 
 
-def in_motif(form: str, *rows: str, cast_on: str = "20", work: str = "x4", opening: str = "") -> str:
+def in_motif(
+    form: str, *rows: str, cast_on: str = "20", work: str = "x4", opening: str = ""
+) -> str:
     """A pattern whose one motif ``panel`` has these rows (each ``1: k1``) and is worked."""
     over = f" over {form}" if form else ""
     lines = "".join(

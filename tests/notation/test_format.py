@@ -79,6 +79,12 @@ def sources(draw: st.DrawFn) -> str:
 NAMES = re.compile(r"Panel|Main|B2|Cloth|Lap|XL|Bed|Wool|Kelp|long|tail")
 
 
+def _another(word: str, chance: random.Random) -> str:
+    if word == " ":
+        return chance.choice([" ", "  ", "\t", "\u00a0"])
+    return word.upper() if chance.random() < 0.3 and not NAMES.search(word) else word
+
+
 def untidy(text: str, seed: int) -> str:
     """The same source, laid out by someone in a hurry; names and strings untouched."""
     chance = random.Random(seed)
@@ -86,22 +92,13 @@ def untidy(text: str, seed: int) -> str:
     for line in text.splitlines():
         parts = re.split(r'("[^"]*")', line.strip())
         for index, part in enumerate(parts):
-            if part.startswith('"'):
-                continue
-            words = []
-            for word in re.split(r"( )", part):
-                if chance.random() < 0.3 and not NAMES.search(word):
-                    word = word.upper()
-                if word == " ":
-                    word = chance.choice([" ", "  ", "\t", "\u00a0"])
-                words.append(word)
-            part = "".join(words)
-            part = re.sub(r" ?([:,*()]) ?", chance.choice([r"\1", r" \1 ", r"\1 "]), part)
-            if re.match(r"row|ROW", line.strip()) and ":" in part and chance.random() < 0.5:
-                head, body = part.split(":", 1)
-                body = re.sub(r"\b([kp]\d) (?=[kp]\d)", r"\1, ", body)
-                part = f"{head}:{body}"
-            parts[index] = part
+            if not part.startswith('"'):
+                words = "".join(_another(word, chance) for word in re.split(r"( )", part))
+                spaced = chance.choice([r"\1", r" \1 ", r"\1 "])
+                words = re.sub(r" ?([:,*()]) ?", spaced, words)
+                if line.strip().startswith("row") and chance.random() < 0.5:
+                    words = re.sub(r"\b([kp]\d) (?=[kp]\d)", r"\1, ", words)
+                parts[index] = words
         if chance.random() < 0.2:
             out.append(chance.choice(["", "  ", "-- a word", "\t--a word beside"]))
         tail = chance.choice(["", "", "  ", " -- by the way", "--by the way"])
@@ -202,7 +199,7 @@ piece Cloth flat
   swatch 44 stitches 40 rows measures 22 x 11 cm
   bind off
 
--- last
+  -- last
 """
 
 

@@ -191,7 +191,11 @@ def test_reading_never_raises(text: str) -> None:
 
 
 WORDS = st.sampled_from(
-    ['pattern', 'piece', 'motif', 'row', 'rows', 'every', 'ws', 'cast', 'on', 'bind', 'off', 'work', 'until', 'to', 'length', 'x2', 'k1', 'p1', 'yo', '*', '(', ')', 'in', '=>', '+', '-', '2', '2n', '"a"', ':', ',', 'over', 'as', 'knit', 'sm', 'pm', 'rm', 'k2tog', '1/2', 'cm', 'stitches', 'gauge', '=', 'A', 'is', 'spent']
+    [
+        *"pattern piece motif row rows every ws cast on bind off work until to length x2".split(),
+        *"in => + - 2 2n : , over as knit sm pm rm k1 p1 yo k2tog 1/2 cm stitches".split(),
+        *'gauge = A is spent * ( ) "a" --'.split(),
+    ]
 )
 
 

@@ -176,7 +176,8 @@ def work_row(steps: list[Word | Fill], needle: Needle) -> Needle:
     left = list(reversed(needle))  # the next loop is the last of the list
     right: Needle = []
     speaks_of_markers = any(isinstance(s, Word) and s.is_marker for s in steps)
-    hands = _Hands(left, right, speaks_of_markers)
+    rings = any(isinstance(x, Marker) for x in needle)
+    hands = _Hands(left, right, speaks_of_markers, rings)
     for at, step in enumerate(steps):
         if isinstance(step, Fill):
             hands.fill(step, steps[at + 1 :])
@@ -194,6 +195,7 @@ class _Hands:
     left: Needle
     right: Needle
     speaks_of_markers: bool
+    rings: bool
 
     def slip_markers(self) -> None:
         while self.left and isinstance(self.left[-1], Marker):
@@ -210,9 +212,8 @@ class _Hands:
             if word.text == "sm":
                 self.right.append(ring)
             return
-        if not self.speaks_of_markers and any(isinstance(x, Marker) for x in self.left):
-            if word.takes != word.makes:
-                raise CannotWork(f"{word.text} moves stitches past a marker unsaid")
+        if not self.speaks_of_markers and self.rings and word.takes != word.makes:
+            raise CannotWork(f"{word.text} moves stitches past a marker unsaid")
         taken: list[Loop] = []
         while len(taken) < word.takes:
             if not self.speaks_of_markers and not taken:
@@ -229,10 +230,12 @@ class _Hands:
         needed = _stitches_up_to_marker(rest)
         if not any(word.takes for word in fill.words):
             raise CannotWork("a fill that takes no stitch never ends")
-        while self._before_marker() > needed:
+        hanging = self._before_marker()
+        while hanging > needed:
             for word in fill.words:
                 self.work(word)
-        if self._before_marker() < needed:
+                hanging -= word.takes
+        if hanging < needed:
             raise CannotWork("the fill does not come out even")
 
     def _before_marker(self) -> int:

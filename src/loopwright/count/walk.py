@@ -286,7 +286,11 @@ class _Walker:
             self.events.append(Bound(item, index, count))
             self.state = None
             return True
-        following = next((i for i in items[index + 1 :] if isinstance(i, PieceRow | Work)), None)
+        following: Item | None = None
+        for place in range(index + 1, len(items)):
+            if isinstance(items[place], PieceRow | Work):
+                following = items[place]
+                break
         if isinstance(item, PieceRow):
             return self._piece_row(index, item, following)
         return self._work(index, item, following)

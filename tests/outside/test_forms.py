@@ -1,0 +1,415 @@
+"""The arithmetic of ``over`` forms, against knitting it out and against sympy.
+
+The compiler proves a motif for every n at once. Here the same is done the long way: `bruteforce`
+works the rows stitch by stitch for n = 1 … 50, and sympy solves the congruences that a row's fill
+makes of the count.
+"""
+
+from __future__ import annotations
+
+import re
+import sys
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+import sympy
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from sympy.ntheory.modular import solve_congruence
+
+from loopwright.compile import Checked, check_source
+from loopwright.count.affine import CountSet
+from loopwright.count.solve import holds_on
+from loopwright.count.walk import Tapes
+from loopwright.notation.source import Source
+
+HERE = Path(__file__).parent
+sys.path.insert(0, str(HERE))
+import bruteforce  # noqa: E402
+from bruteforce import Fill, MotifText, Own, RowText  # noqa: E402
+
+UP_TO = 50
+PATTERNS = sorted((HERE / "patterns").rglob("*.loop"))
+each_pattern = pytest.mark.parametrize("path", PATTERNS, ids=lambda p: f"{p.parent.name}-{p.stem}")
+thorough = settings(max_examples=300, deadline=None, derandomize=True)
+
+
+def _check(text: str) -> Checked:
+    return check_source(Source.of("form.loop", text))
+
+
+def _text(path: Path) -> str:
+    return path.read_text(encoding="utf-8")
+
+
+def _first_failing(motif: MotifText, own: Own, up_to: int = UP_TO) -> int | None:
+    """The smallest n at which a motif cannot be worked on its form."""
+    assert motif.form is not None
+    unit, fixed = motif.form
+    for n in range(1, up_to + 1 if unit else 2):
+        count = unit * n + fixed
+        if count < 0 or not bruteforce.works_on(motif, count, own):
+            return n
+    return None
+
+
+def _blocks(text: str) -> tuple[str, dict[str, str]]:
+    """The lines that hold for the whole file, and the text of each motif by name."""
+    common: list[str] = []
+    motifs: dict[str, list[str]] = {}
+    here: list[str] | None = None
+    for line in text.splitlines():
+        first = line.split()[0] if line.split() else ""
+        if first == "motif":
+            here = motifs.setdefault(line.split()[1].lower(), [])
+        elif first == "piece":
+            here = []
+        elif first in ("pattern", "yarn", "shade", "strand", "stitch"):
+            here = None
+        (common if here is None else here).append(line)
+    return "\n".join(common), {name: "\n".join(lines) for name, lines in motifs.items()}
+
+
+each_form = pytest.mark.parametrize(
+    ("path", "name"),
+    [
+        pytest.param(path, name, id=f"{path.stem}-{name}")
+        for path in PATTERNS
+        for name, motif in bruteforce.read_file(_text(path)).motifs.items()
+        if motif.form is not None
+    ],
+)
+
+
+# --- the motifs of the corpus ----------------------------------------------------------------------
+
+
+@each_form
+def test_a_printed_multiple_holds_for_every_n(path: Path, name: str) -> None:
+    file = bruteforce.read_file(_text(path))
+    assert _first_failing(file.motifs[name], file.own) is None
+    common, blocks = _blocks(_text(path))
+    assert not _check(f"{common}\n{blocks[name]}\n").has_errors
+
+
+@each_form
+def test_another_form_is_refused_where_some_n_fails(path: Path, name: str) -> None:
+    """Forms a little off: the compiler refuses one exactly where an n up to 50 cannot be worked."""
+    common, blocks = _blocks(_text(path))
+    file = bruteforce.read_file(_text(path))
+    motif = file.motifs[name]
+    assert motif.form is not None
+    unit, fixed = motif.form
+    wrong: list[str] = []
+    for other in (
+        (unit, fixed + 1), (unit, fixed - 1), (unit + 1, fixed), (unit * 2, fixed),
+        (unit * 2, fixed + unit), (unit, fixed + unit), (unit, fixed - unit), (0, unit * 3 + fixed),
+        (0, unit * 3 + fixed + 1),
+    ):  # fmt: skip
+        if other[0] + other[1] < 1:
+            continue
+        form = _form(*other)
+        block = re.sub(r"over [\dn+ -]+?(?= starts|$)", f"over {form}", blocks[name], flags=re.M)
+        fails = _first_failing(MotifText(name, other, motif.starts_ws, motif.rows), file.own)
+        problems = _check(f"{common}\n{block}\n").problems
+        refused = any(p.is_error and p.rule != "claim-wrong" for p in problems)
+        if refused != (fails is not None):
+            wrong.append(f"{form}: knitting fails at n = {fails}, refused {refused}")
+    assert wrong == []
+
+
+def _form(unit: int, fixed: int) -> str:
+    if unit == 0:
+        return str(fixed)
+    start = "n" if unit == 1 else f"{unit}n"
+    return start if fixed == 0 else f"{start} {'+' if fixed > 0 else '-'} {abs(fixed)}"
+
+
+@each_pattern
+def test_a_slip_in_a_row_is_found_where_it_stops_the_knitting(path: Path) -> None:
+    """One more or one less of one stitch, at places all over the source.
+
+    A source so changed must be refused exactly where the piece cannot be knitted as written or a
+    motif fails on its form. (An edge that is no longer as declared is another matter.)
+    """
+    text = _text(path)
+    sizes = len(_check(text).pattern.sizes)
+    slips = list(_slips(text))
+    if not slips:
+        pytest.skip("no row of it counts stitches")
+    wrong: list[str] = []
+    for changed, what in slips[:: -(-len(slips) // 16)]:
+        can = _can_be_knitted(changed, sizes)
+        rules = {p.rule for p in _check(changed).problems if p.is_error}
+        if bool(rules - {"edge-broken"}) == can:
+            wrong.append(f"{what}: knitted {can}, {sorted(rules)}")
+    assert wrong == []
+
+
+def _can_be_knitted(text: str, sizes: int) -> bool:
+    file = bruteforce.read_file(text)
+    try:
+        for size in range(sizes):
+            bruteforce.knit_file(text, size)
+    except bruteforce.CannotWork:
+        return False
+    return all(
+        motif.form is None or _first_failing(motif, file.own, 12) is None
+        for motif in file.motifs.values()
+    )
+
+
+def _slips(text: str) -> Iterator[tuple[str, str]]:
+    for match in re.finditer(r"(?m)^\s*(?:rows?|rounds?|every)\b[^:\n]*:(.*)$", text):
+        body, at = match[1].split("=>")[0], match.start(1)
+        for word in re.finditer(r"\b(k|p|yo|sl|bo|co|drop)(\d*)(?![\w/])", body):
+            number = int(word[2] or 1)
+            for other in (number + 1, number - 1):
+                if other < 1:
+                    continue
+                new = word[1] + (str(other) if word[2] or other > 1 else "")
+                start, end = at + word.start(), at + word.end()
+                line = text[: match.start(1)].count("\n") + 1
+                yield text[:start] + new + text[end:], f"line {line} {word[0]} → {new}"
+
+
+# --- counts that the compiler proposes ---------------------------------------------------------------
+
+
+@each_pattern
+def test_the_nearest_counts_are_the_nearest_that_can_be_knitted(path: Path) -> None:
+    """What ``cast-on-misfit`` proposes, against trying one count after another."""
+    text = re.sub(r"\s*=>.*", "", _text(path))
+    said = re.search(r"(?m)^  cast on (\d+)$|^  cast on (\d+) ", text)
+    if said is None:
+        pytest.skip("the cast-on is no single number")
+    right = int(said[1] or said[2])
+    seen = 0
+    for count in (right + 1, right + 2, right - 1):
+        problems = _check(_with_cast_on(text, count)).problems
+        for problem in problems:
+            nearest = re.search(r"The nearest (?:is|are) (\d+)(?: or (\d+))?\.", problem.message)
+            if problem.rule != "cast-on-misfit" or not nearest or "cast-on" not in problem.message:
+                continue
+            seen += 1
+            proposed = [int(x) for x in nearest.groups() if x]
+            below = _next_that_works(text, range(count - 1, max(count - 90, 0), -1))
+            above = _next_that_works(text, range(count + 1, count + 90))
+            assert proposed == [x for x in (below, above) if x is not None]
+    if not seen:
+        pytest.skip("every count near by is on the forms")
+
+
+def _with_cast_on(text: str, count: int) -> str:
+    return re.sub(r"(?m)^(  cast on )\d+", rf"\g<1>{count}", text)
+
+
+def _next_that_works(text: str, counts: range) -> int | None:
+    for count in counts:
+        try:
+            bruteforce.knit_file(_with_cast_on(text, count))
+        except bruteforce.CannotWork:
+            continue
+        return count
+    return None
+
+
+# --- sympy -------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True)
+class Conditions:
+    """What a motif asks of a count x: congruences (residue, modulus), x ≥ `low`, maybe x = only."""
+
+    congruences: list[tuple[int, int]]
+    low: int
+    only: int | None
+
+
+def _conditions(motif: MotifText, own: Own) -> Conditions | None:
+    """Walk a motif with sympy's x for the count. None where no count can be worked."""
+    x = sympy.Symbol("x", integer=True)
+    count: sympy.Expr = x
+    congruences: list[tuple[int, int]] = []
+    low, only = 0, None
+    for row in motif.rows:
+        steps = bruteforce.read_body(row.body, own)
+        fixed_takes = sum(s.takes for s in steps if not isinstance(s, Fill))
+        fixed_makes = sum(s.makes for s in steps if not isinstance(s, Fill))
+        rest = sympy.expand(count - fixed_takes)
+        slope, offset = rest.coeff(x, 1), rest.coeff(x, 0)
+        fills = [s for s in steps if isinstance(s, Fill)]
+        if not fills:
+            if slope == 0:
+                if offset != 0:
+                    return None
+            else:
+                root = sympy.solve(sympy.Eq(rest, 0), x)[0]
+                if not root.is_integer or (only is not None and only != root):
+                    return None
+                only = int(root)
+            count = sympy.Integer(fixed_makes)
+            continue
+        unit = sum(w.takes for w in fills[0].words)
+        makes = sum(w.makes for w in fills[0].words)
+        # rest must be a whole multiple of the unit, and not below 0.
+        scale = sympy.ilcm(slope.q, offset.q)
+        a, b, m = int(slope * scale), int(offset * scale), unit * int(scale)
+        roots = [r for r in range(m) if (a * r + b) % m == 0]
+        if not roots:
+            return None
+        common = m // len(roots)
+        congruences.append((roots[0] % common, common))
+        if slope > 0:
+            low = max(low, int(sympy.ceiling(-offset / slope)))
+        elif offset < 0:
+            return None
+        count = sympy.expand(fixed_makes + makes * rest / unit)
+    return Conditions(congruences, low, only)
+
+
+@each_form
+def test_the_counts_of_a_motif_are_sympys(path: Path, name: str) -> None:
+    file = bruteforce.read_file(_text(path))
+    motif = file.motifs[name]
+    conditions = _conditions(motif, file.own)
+    assert conditions is not None
+    checked = _check(_text(path))
+    compiled = next(m for m in checked.pattern.motifs if m.name.key == name)
+    holds = holds_on(compiled, 0, Tapes())
+    solution = solve_congruence(*conditions.congruences) if conditions.congruences else (0, 1)
+    assert solution is not None
+    residue, modulus = (int(v) for v in solution)
+    for count in range(1, 160):
+        can = bruteforce.works_on(motif, count, file.own)
+        by_sympy = (
+            count % modulus == residue % modulus
+            and count >= conditions.low
+            and conditions.only in (None, count)
+        )
+        assert (count in holds, by_sympy) == (can, can), f"{count} stitches"
+    # The printed multiple is a part of what can be worked.
+    assert motif.form is not None
+    unit, fixed = motif.form
+    assert unit % (modulus if unit else 1) == 0
+    assert (fixed - residue) % modulus == 0
+
+
+_congruence = st.tuples(
+    st.integers(-12, 12), st.integers(1, 6), st.integers(-40, 40), st.integers(1, 6),
+    st.integers(1, 24),
+)  # fmt: skip
+
+
+@thorough
+@given(
+    modulus=st.integers(1, 30),
+    residue=st.integers(0, 29),
+    low=st.integers(0, 40),
+    conditions=st.lists(_congruence, min_size=1, max_size=3),
+)
+def test_congruences_are_solved_as_sympy_solves_them(
+    modulus: int, residue: int, low: int, conditions: list[tuple[int, int, int, int, int]]
+) -> None:
+    """``factor * x + offset`` a whole multiple of a modulus, several of them together."""
+    found = CountSet(residue % modulus, modulus, low)
+    system: list[tuple[int, int]] | None = [(residue % modulus, modulus)]
+    for top, bottom, o_top, o_bottom, m in conditions:
+        factor, offset = Fraction(top, bottom), Fraction(o_top, o_bottom)
+        found = found.congruent(factor, offset, m)
+        scale = sympy.ilcm(factor.denominator, offset.denominator)
+        a, b, whole = int(factor * scale), int(offset * scale), int(m * scale)
+        roots = [r for r in range(whole) if (a * r + b) % whole == 0]
+        if not roots:
+            system = None
+        elif system is not None:
+            step = whole // len(roots)
+            system.append((roots[0] % step, step))
+    solution = solve_congruence(*system) if system is not None else None
+    for x in range(0, 400):
+        by_hand = (
+            x >= low
+            and x % modulus == residue % modulus
+            and all(
+                (Fraction(t, b) * x + Fraction(ot, ob)) % m == 0 for t, b, ot, ob, m in conditions
+            )
+        )
+        by_sympy = (
+            solution is not None and x >= low and (x - int(solution[0])) % int(solution[1]) == 0
+        )
+        assert (x in found, by_sympy) == (by_hand, by_hand)
+
+
+@thorough
+@given(
+    modulus=st.integers(1, 30),
+    residue=st.integers(0, 29),
+    low=st.integers(0, 60),
+    wanted=st.integers(0, 400),
+)
+def test_neighbours_in_a_set_of_counts(modulus: int, residue: int, low: int, wanted: int) -> None:
+    counts = CountSet(residue % modulus, modulus, low)
+    members = [x for x in range(low, 500) if x % modulus == residue % modulus]
+    assert counts.above(wanted) == min(x for x in members if x >= wanted)
+    assert counts.below(wanted) == max((x for x in members if x <= wanted), default=None)
+    best = min(abs(x - wanted) for x in members)
+    nearest = counts.nearest(wanted)
+    # Of two equally near ones the larger.
+    assert nearest == max(x for x in members if abs(x - wanted) == best)
+
+
+# --- motifs nobody would knit ----------------------------------------------------------------------
+
+_PLAIN = st.sampled_from(
+    ["k1", "p2", "k3", "yo", "m1", "kfb", "k2tog", "ssk", "sk2p", "k4tog", "c4f", "yo2", "sl1",
+     "drop1", "co2", "bo2", "(k1 yo k1) in 1", "(k1 p1) x2", "(k2tog yo) x3"]
+)  # fmt: skip
+_fixed = st.lists(_PLAIN, max_size=3)
+
+
+@st.composite
+def _bodies(draw: st.DrawFn) -> str:
+    kind = draw(st.integers(0, 9))
+    if kind == 0:
+        return draw(st.sampled_from(["knit", "purl"]))
+    before, unit, after = draw(_fixed), draw(st.lists(_PLAIN, min_size=1, max_size=3)), draw(_fixed)
+    if kind == 1 and before:
+        return " ".join(before)
+    return " ".join([*before, "*", *unit, "*", *after])
+
+
+@thorough
+@given(
+    bodies=st.lists(_bodies(), min_size=1, max_size=4),
+    unit=st.integers(0, 8),
+    fixed=st.integers(-4, 12),
+    fitted=st.booleans(),
+)
+def test_any_motif_is_proved_exactly_where_it_can_be_knitted(
+    bodies: list[str], unit: int, fixed: int, fitted: bool
+) -> None:
+    if fitted:
+        unit, fixed = _fitting_form(bodies) or (unit, fixed)
+    if unit + fixed < 1 or (unit == 0 and fixed < 1):
+        fixed = 1
+    motif = MotifText("m", (unit, fixed), False, [RowText(body, "") for body in bodies])
+    rows = "\n".join(f"  row {i}: {body}" for i, body in enumerate(bodies, start=1))
+    text = f'pattern "Any"\nmotif m over {_form(unit, fixed)}\n{rows}\n'
+    fails = _first_failing(motif, {})
+    problems = _check(text).problems
+    refused = any(p.is_error for p in problems)
+    assert refused == (fails is not None), f"{text}\n{fails}\n{problems}"
+
+
+def _fitting_form(bodies: list[str]) -> tuple[int, int] | None:
+    """A form on which the motif can be worked, found by trying counts."""
+    motif = MotifText("m", None, False, [RowText(body, "") for body in bodies])
+    fits = [count for count in range(1, 120) if bruteforce.works_on(motif, count, {})]
+    if not fits:
+        return None
+    if len(fits) == 1:
+        return 0, fits[0]
+    return fits[1] - fits[0], 2 * fits[0] - fits[1]
