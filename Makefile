@@ -10,13 +10,14 @@ ifneq ($(wildcard /opt/homebrew/lib),)
 DRAW := DYLD_FALLBACK_LIBRARY_PATH=/opt/homebrew/lib:/usr/local/lib:/usr/lib
 endif
 
-.PHONY: help setup demo test lint format clean
+.PHONY: help setup demo test lint format docs clean
 
 help:
 	@echo "make demo    compile $(EXAMPLE) to a PDF, an HTML page and a text, into $(OUT)/"
 	@echo "make test    lint and test everything"
 	@echo "make lint    ruff and mypy only"
 	@echo "make format  put the Python code into its one layout"
+	@echo "make docs    make the page of rules and the picture in the README anew"
 	@echo "make setup   make or bring up to date .venv (the others do it by themselves)"
 	@echo "make clean   remove what was made, .venv too"
 
@@ -42,6 +43,11 @@ lint: setup
 format: setup
 	@$(BIN)/ruff check --fix --exit-zero --quiet .
 	@$(BIN)/ruff format .
+
+docs: demo
+	@$(BIN)/python -c "from loopwright.check.explain import rules_page; print(rules_page(), end='')" \
+		> src/loopwright/check/RULES.md
+	pdftoppm -png -r 80 -f 1 -l 1 -singlefile $(OUT)/skerry-throw.pdf examples/skerry-throw
 
 clean:
 	rm -rf .venv $(OUT) build dist .pytest_cache .mypy_cache .ruff_cache .hypothesis

@@ -22,7 +22,7 @@ from sympy.ntheory.modular import solve_congruence
 
 from loopwright.compile import Checked, check_source
 from loopwright.count.affine import CountSet
-from loopwright.count.solve import holds_on
+from loopwright.count.solve import counts_for
 from loopwright.count.walk import Tapes
 from loopwright.notation.source import Source
 
@@ -73,6 +73,23 @@ def _blocks(text: str) -> tuple[str, dict[str, str]]:
     return "\n".join(common), {name: "\n".join(lines) for name, lines in motifs.items()}
 
 
+def _with_form(block: str, form: str | None) -> str:
+    """A motif's text with another form, or with none."""
+    return re.sub(
+        r" over [\dn+ -]+?(?= starts|$)", f" over {form}" if form else "", block, count=1, flags=re.M
+    )
+
+
+def _alone(common: str, block: str, name: str, count: int) -> str:
+    """A source whose piece works one motif once over `count` stitches."""
+    starts = " starts ws" if "starts ws" in block else ""
+    side = "round" if re.search(r"(?m)^\s*round", block) else "flat"
+    return (
+        f"{common}\n{block}\n"
+        f"piece swatch {side}{starts}\n  cast on {count}\n  work {name} x1\n  bind off\n"
+    )
+
+
 each_form = pytest.mark.parametrize(
     ("path", "name"),
     [
@@ -92,7 +109,9 @@ def test_a_printed_multiple_holds_for_every_n(path: Path, name: str) -> None:
     file = bruteforce.read_file(_text(path))
     assert _first_failing(file.motifs[name], file.own) is None
     common, blocks = _blocks(_text(path))
-    assert not _check(f"{common}\n{blocks[name]}\n").has_errors
+    assert file.motifs[name].form is not None
+    unit, fixed = file.motifs[name].form
+    assert not _check(_alone(common, blocks[name], name, unit + fixed)).has_errors
 
 
 @each_form
@@ -112,13 +131,21 @@ def test_another_form_is_refused_where_some_n_fails(path: Path, name: str) -> No
         if other[0] + other[1] < 1:
             continue
         form = _form(*other)
-        block = re.sub(r"over [\dn+ -]+?(?= starts|$)", f"over {form}", blocks[name], flags=re.M)
+        block = _with_form(blocks[name], form)
         fails = _first_failing(MotifText(name, other, motif.starts_ws, motif.rows), file.own)
-        problems = _check(f"{common}\n{block}\n").problems
+        problems = _check(_alone(common, block, name, sum(other))).problems
         refused = any(p.is_error and p.rule != "claim-wrong" for p in problems)
         if refused != (fails is not None):
             wrong.append(f"{form}: knitting fails at n = {fails}, refused {refused}")
     assert wrong == []
+
+
+def test_a_motif_that_no_piece_works_is_proved_too() -> None:
+    """The promise of ``over`` is broken whether or not a piece asks for it."""
+    rib = 'pattern "Rib"\nmotif rib over 4n\n  row 1: * k2 p2 *\n  row 2: * k2 p2 * k1\n'
+    assert _check(rib).has_errors
+    endless = 'pattern "Endless"\nmotif m over n\n  row 1: * yo *\n'
+    assert _check(endless).has_errors
 
 
 def _form(unit: int, fixed: int) -> str:
@@ -277,9 +304,10 @@ def test_the_counts_of_a_motif_are_sympys(path: Path, name: str) -> None:
     motif = file.motifs[name]
     conditions = _conditions(motif, file.own)
     assert conditions is not None
-    checked = _check(_text(path))
-    compiled = next(m for m in checked.pattern.motifs if m.name.key == name)
-    holds = holds_on(compiled, 0, Tapes())
+    # Without its form the motif's rows alone say which counts a piece of it can be cast on with.
+    common, blocks = _blocks(_text(path))
+    pattern = _check(_alone(common, _with_form(blocks[name], None), name, 12)).pattern
+    holds = counts_for(pattern, pattern.pieces[0], 0, Tapes())
     solution = solve_congruence(*conditions.congruences) if conditions.congruences else (0, 1)
     assert solution is not None
     residue, modulus = (int(v) for v in solution)
@@ -397,7 +425,8 @@ def test_any_motif_is_proved_exactly_where_it_can_be_knitted(
         fixed = 1
     motif = MotifText("m", (unit, fixed), False, [RowText(body, "") for body in bodies])
     rows = "\n".join(f"  row {i}: {body}" for i, body in enumerate(bodies, start=1))
-    text = f'pattern "Any"\nmotif m over {_form(unit, fixed)}\n{rows}\n'
+    block = f"motif m over {_form(unit, fixed)}\n{rows}"
+    text = _alone('pattern "Any"', block, "m", unit + fixed)
     fails = _first_failing(motif, {})
     problems = _check(text).problems
     refused = any(p.is_error for p in problems)
