@@ -6,6 +6,7 @@ help mends the source. Read a changed snapshot as a knitter before it is updated
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 
 import pytest
@@ -13,6 +14,7 @@ from syrupy.assertion import SnapshotAssertion
 
 from loopwright.check.printing import problems_text, summary
 from loopwright.compile import Checked
+from loopwright.notation.rewrite import apply_edits
 
 RIB = """motif rib over 2n
   row 1: * k1 p1 *
@@ -376,3 +378,124 @@ def test_all_other_cases_speak(check: Callable[[str], Checked]) -> None:
     for name, source in CASES.items():
         if not (name.startswith("silent:") or name.endswith("are fine")):
             assert check(source).problems, name
+
+
+# --- what must hold for every message --------------------------------------------------------
+
+
+def said(checked: Checked) -> str:
+    """What the messages say, with the sizes as they are printed, without the lines of source."""
+    return "\n".join(
+        f"{p.title}. {p.message} (size {' and '.join(p.sizes)}) {p.help}"
+        for p in checked.problems
+    )
+
+
+CLUMSY = {
+    "an article before a vowel": r"\b[Aa] “?(?!one)[aeio]\w",
+    "one of something in the plural": r"\bthe first 1 [a-z]+s\b",
+    "the size said twice": r"in size (\w+)\b[^\n]*\(size \1\)",
+    "the repeat said twice": r"in repeat (\d+), [^.;]*in repeat \1\b",
+    "two numbers side by side": r"\binto [\d,]+ [\d,]+ times?\b",
+    "fewer stitches than none": r"\bhas -\d",
+    "a kind that is no noun": r"stitch(?:es)? of slipped",
+    "the name of a letter of the code": r"\b[A-Z]+_[A-Z_]+\b|\bNone\b",
+}
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_no_message_is_clumsy(name: str, check: Callable[[str], Checked]) -> None:
+    text = said(check(CASES[name]))
+    for what, shape in CLUMSY.items():
+        found = re.search(shape, text)
+        assert not found, f"{what}: {found.group()}"
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_a_fix_mends_its_problem(name: str, check: Callable[[str], Checked]) -> None:
+    """The one right change, where a problem has one, takes the problem away."""
+    checked = check(CASES[name])
+    for problem in checked.problems:
+        if problem.fix is not None:
+            again = check(apply_edits(CASES[name], problem.fix.edits))
+            rules = [p.rule for p in again.problems]
+            assert rules.count(problem.rule) < [p.rule for p in checked.problems].count(
+                problem.rule
+            )
+
+
+def numbers_after(help: str, words: str) -> list[int]:
+    match = re.search(rf"{words} ([\d,]+)(?: or ([\d,]+))?", help)
+    return [int(part.replace(",", "")) for part in match.groups() if part] if match else []
+
+
+@pytest.mark.parametrize("name", [n for n in CASES if n.startswith(("cast-on misfit", "form"))])
+def test_the_counts_that_are_offered_can_be_cast_on(
+    name: str, check: Callable[[str], Checked]
+) -> None:
+    checked = check(CASES[name])
+    for problem in checked.problems:
+        for number in numbers_after(problem.help, "cast on"):
+            span = problem.span
+            text = CASES[name][: span.start] + str(number) + CASES[name][span.end :]
+            assert not [p for p in check(text).problems if p.is_error], number
+
+
+@pytest.mark.parametrize("name", [n for n in CASES if n.startswith("form")])
+def test_the_form_that_is_offered_holds(name: str, check: Callable[[str], Checked]) -> None:
+    checked = check(CASES[name])
+    for problem in checked.problems:
+        match = re.search(r"write “(over [^”]+)”", problem.help)
+        if match:
+            text = re.sub(r"over [^\n]+", match[1].replace("−", "-"), CASES[name], count=1)
+            assert "form-broken" not in [p.rule for p in check(text).problems], match[1]
+
+
+@pytest.mark.parametrize("name", [n for n in CASES if "claim" in n])
+def test_the_claim_that_is_offered_is_right(name: str, check: Callable[[str], Checked]) -> None:
+    checked = check(CASES[name])
+    for problem in checked.problems:
+        match = re.search(r"(=> [-+\d,]+)", problem.help)
+        if problem.rule == "claim-wrong" and match and not problem.sizes:
+            text = re.sub(r"=> [-+\d]+", match[1], CASES[name])
+            assert "claim-wrong" not in [p.rule for p in check(text).problems]
+
+
+def test_what_is_said_of_a_count_that_never_comes_is_true(check: Callable[[str], Checked]) -> None:
+    """“past 40” is said only where the count goes past it, and only reached counts are offered."""
+    for name in ("until a count above, by decreases", "count stepped over", "count never reached"):
+        text = CASES[name]
+        (problem,) = check(text).problems
+        for number in numbers_after(problem.help, "work until"):
+            again = re.sub(r"until \d+", f"until {number}", text)
+            assert "count-unreached" not in [p.rule for p in check(again).problems], (name, number)
+
+
+def test_one_habit_gets_one_problem(check: Callable[[str], Checked]) -> None:
+    for name in ("knit to the end", "into the next stitch", "group twice", "psso", "k 2 tog"):
+        assert len(check(CASES[name]).problems) == 1, name
+
+
+def test_a_problem_of_one_cause_is_said_once(check: Callable[[str], Checked]) -> None:
+    for name in ("form of rib with a half", "doubling without end", "row numbers backwards",
+                 "row of a motif without a number", "a fraction with a slash"):  # fmt: skip
+        assert len(check(CASES[name]).problems) == 1, name
+
+
+def test_labels_stand_in_the_piece_that_is_meant(check: Callable[[str], Checked]) -> None:
+    checked = check(CASES["cast-on misfit of the second piece"])
+    (problem,) = checked.problems
+    worked = next(label for label in problem.labels if label.text == "worked here")
+    assert checked.source.line_column(worked.span.start)[0] == 11
+
+
+def test_a_word_is_not_broken_at_its_hyphen(check: Callable[[str], Checked]) -> None:
+    for name, source in CASES.items():
+        checked = check(source)
+        for line in problems_text(checked.problems, checked.source).splitlines():
+            assert not re.search(r"[a-z]-$", line), (name, line)
+
+
+def test_a_recovered_source_never_says_more_than_it_read(check: Callable[[str], Checked]) -> None:
+    text = CASES["five slips of the pen, five messages"]
+    assert len(check(text).problems) == 5

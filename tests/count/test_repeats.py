@@ -432,7 +432,8 @@ def bodies(motif: str, work: str = "x1", piece: str = "flat") -> tuple[list[str]
          ["every rs row", "row 2", "every rs row", "row 4"]),
         ("every rs row: knit\nevery ws row: purl\n", ["every rs row", "every ws row"]),
         ("every row: knit\n", ["every row"]),
-        ("rows 1, 3-4: knit\nrow 2: purl\n", ["rows 1, 3-4", "row 2", "rows 1, 3-4", "rows 1, 3-4"]),
+        ("rows 1, 3-4: knit\nrow 2: purl\n",
+         ["rows 1, 3-4", "row 2", "rows 1, 3-4", "rows 1, 3-4"]),
         ("row 1: * k1 p1 *\nrow 2: as row 1\n", ["row 1", "row 2"]),
         ("row 2: as row 4\nrow 1: knit\nrow 3: as row 1\nrow 4: purl\n",
          ["row 1", "row 2", "row 3", "row 4"]),
@@ -460,12 +461,9 @@ def test_starts_ws() -> None:
     lines, sides = bodies(motif, piece="flat starts ws")
     assert lines == ["every ws row", "row 2", "every ws row", "row 4"]
     assert sides == ["ws", "rs", "ws", "rs"]
-    checked = check(f'pattern "Cloth"\n{motif}piece a flat\n  cast on 12\n  work m x1\n  bind off\n')
-    assert errors(checked) == ["side-flip"]
-    after = check(
-        f'pattern "Cloth"\n{motif}piece a flat\n  cast on 12\n  row: knit\n  work m x1\n  bind off\n'
-    )
-    assert errors(after) == []
+    piece = f'pattern "Cloth"\n{motif}piece a flat\n  cast on 12\n  {{0}}work m x1\n  bind off\n'
+    assert errors(check(piece.format(""))) == ["side-flip"]
+    assert errors(check(piece.format("row: knit\n  "))) == []
 
 
 def test_as_row_takes_its_own_strand() -> None:

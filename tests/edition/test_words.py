@@ -50,8 +50,8 @@ CASES = {
         "work m x2", "rows 2: knit", "work m x3", head=motif("n", "row 1: knit", "row 2: purl")
     ),
     "motif for rows": flat(
-        "work m for 7 rows", head=motif("2n", "row 1: knit", "row 2: purl", "row 3: * k1 p1 *",
-                                        "row 4: purl")
+        "work m for 7 rows",
+        head=motif("2n", "row 1: knit", "row 2: purl", "row 3: * k1 p1 *", "row 4: purl"),
     ),  # fmt: skip
     "motif of one row": flat("work m x9", head=motif("2n", "row 1: * k1 p1 *")),
     "every wrong-side row": flat(
@@ -62,7 +62,10 @@ CASES = {
         "work m x5", head=motif("n + 3", "row 1: k1 yo * k1 * yo k2", "row 2: purl")
     ),
     "in the round": flat(
-        "rounds 3: * k2 p2 *", "work m until 5 stitches", kind="round", cast_on="20",
+        "rounds 3: * k2 p2 *",
+        "work m until 5 stitches",
+        kind="round",
+        cast_on="20",
         head=motif("2n", "round 1: * k2tog *", "round 2: knit").replace("over 2n", "round"),
     ),  # fmt: skip
     "markers": flat(
@@ -79,7 +82,8 @@ CASES = {
     "piece cloth flat\n  cast on 20 in A by long-tail\n  rows 2 in A: knit\n"
     "  rows 2 in B: knit\n  row in A: knit\n  bind off in A by suspended\n",
     "until spent": 'pattern "P"\n  gauge 20 stitches 28 rows = 10 cm\nyarn w: 50 g 100 m\n'
-    "shade r of w\nstrand A feeds r\n" + motif("n", "row 1: knit", "row 2: purl")
+    "shade r of w\nstrand A feeds r\n"
+    + motif("n", "row 1: knit", "row 2: purl")
     + "piece cloth flat\n  cast on 40 in A\n  work m until A is spent, keep 3 rows\n  bind off\n",
 }
 

@@ -76,9 +76,7 @@ def test_the_throw_at_any_length(cm: int) -> None:
 def test_only_the_numbers_change() -> None:
     text = THROW.read_text("utf-8")
     new = resized(text, width="160cm", size="bed")
-    changed = [
-        (a, b) for a, b in zip(text.splitlines(), new.splitlines(), strict=True) if a != b
-    ]
+    changed = [(a, b) for a, b in zip(text.splitlines(), new.splitlines(), strict=True) if a != b]
     assert changed == [
         ("  width 90/120/150 cm", "  width 90/120/160 cm"),
         (

@@ -32,6 +32,7 @@ class Loop:
     """A stitch on the needle."""
 
 
+STITCH = Loop()  # one stands for all: nothing tells them apart
 Needle = list[Loop | Marker]
 
 
@@ -214,17 +215,15 @@ class _Hands:
             return
         if not self.speaks_of_markers and self.rings and word.takes != word.makes:
             raise CannotWork(f"{word.text} moves stitches past a marker unsaid")
-        taken: list[Loop] = []
-        while len(taken) < word.takes:
-            if not self.speaks_of_markers and not taken:
+        for taken in range(word.takes):
+            if self.rings and not self.speaks_of_markers and not taken:
                 self.slip_markers()
             if not self.left:
                 raise CannotWork(f"no stitch left for {word.text}")
-            loop = self.left.pop()
-            if isinstance(loop, Marker):
+            if isinstance(self.left.pop(), Marker):
                 raise CannotWork(f"a marker in the way of {word.text}")
-            taken.append(loop)
-        self.right += [Loop() for _ in range(word.makes)]
+        for _ in range(word.makes):
+            self.right.append(STITCH)
 
     def fill(self, fill: Fill, rest: list[Word | Fill]) -> None:
         needed = _stitches_up_to_marker(rest)
@@ -444,7 +443,7 @@ class Knitting:
 
 
 def cast_on(count: int) -> Needle:
-    return [Loop() for _ in range(count)]
+    return [STITCH] * count
 
 
 def works_on(motif: MotifText, count: int, own: Own, in_round: bool = False) -> bool:
@@ -500,11 +499,11 @@ def _cast_on(line: str, file: FileText, size: int) -> int:
     # The count nearest to the width that the motifs can take, found by trying one after another.
     per_cm = _gauge(file)[0]
     wanted = _centimetres(file.measures["width"].split()[1], size) * per_cm
-    for distance in range(400):
+    for distance in range(100):
         for count in (floor(wanted) + distance, floor(wanted) - distance):
             if count > 0 and all(_takes(m, count, file) for m in file.motifs.values()):
                 return count
-    raise CannotRead("no count near the width")
+    raise CannotWork("no count near the width")
 
 
 def _takes(motif: MotifText, count: int, file: FileText) -> bool:

@@ -44,7 +44,8 @@ def problem_text(problem: Problem, source: Source, style: Style = Style()) -> st
         if label.span != problem.span:
             out += _marked(source, label.span, label.text, style, "34")
     message = problem.message
-    if problem.sizes:
+    # One size is mostly named in the message already.
+    if problem.sizes and not (len(problem.sizes) == 1 and f"size {problem.sizes[0]}" in message):
         word = "size" if len(problem.sizes) == 1 else "sizes"
         message += f" ({word} {listed(problem.sizes)})"
     out += textwrap.wrap(message, WIDTH, initial_indent="  ", subsequent_indent="  ")

@@ -55,7 +55,9 @@ def prove(motif: Motif, size: int, tapes: TapesLike, repeater: Repeater) -> Proo
     ]
     holds = holds_on(motif, size, tapes)
     always = all(snag.misfit.always for snag in snags)
-    verdict = "row" if good and always else "form"
+    # A fill whose unit is no multiple of the form's is a slip in the row, not a form too wide.
+    foreign = form.unit > 0 and any(s.misfit.unit and s.misfit.unit % form.unit for s in snags)
+    verdict = "row" if good and (always or foreign) else "form"
     return Proof(motif, size, verdict, tuple(snags), holds)
 
 

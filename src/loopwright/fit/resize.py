@@ -97,7 +97,7 @@ def resize(checked: Checked, wish: Wish, check: Callable[[Source], Checked]) -> 
     claims = list(_claims(check(source)))
     if claims:
         source = Source.of(source.name, apply_edits(source.text, claims))
-    notes = []
+    notes = list(worker.notes)
     if wish.everywhere and len(set(wish.width)) == 1 and wish.width[0] is not None:
         notes.append("all sizes now have the same width; --size NAME changes one alone")
     if wish.everywhere and len(set(wish.length)) == 1 and wish.length[0] is not None:
@@ -138,6 +138,7 @@ class _Resizer:
         self.sizes = range(len(checked.pattern.sizes))
         self.repeater = Repeater()
         self.problems: list[Problem] = []
+        self.notes: list[str] = []
 
     def edits(self) -> list[Edit]:
         edits: list[Edit] = []
@@ -201,6 +202,11 @@ class _Resizer:
         targets = [self._target(piece, size, first) for size in self.sizes]
         own = self._measure_line(piece.width, tuple(targets)) if piece.width is not None else []
         if cast.count is None:
+            for size, target in enumerate(targets):
+                if target is not None:
+                    wanted = target / width_of(gauge, 1)
+                    counts = counts_for(self.pattern, piece, size, self.checked.tapes)
+                    self._far(piece, size, counts.nearest(wanted) or 0, wanted)
             return own
         counts: list[int] = []
         for size in self.sizes:
@@ -215,9 +221,20 @@ class _Resizer:
             if found is None:
                 return []
             counts.append(found)
+            self._far(piece, size, found, wanted)
         if counts == [cast.count.at(size) for size in self.sizes]:
             return own
         return [*own, Edit(cast.count.span, _list(counts, len(cast.count.values) > 1))]
+
+    def _far(self, piece: Piece, size: int, found: int, wanted: float) -> None:
+        """Say so where the nearest count is more than half a repeat from the width."""
+        counts = counts_for(self.pattern, piece, size, self.checked.tapes)
+        if abs(found - wanted) > max(counts.modulus, 2) / 2 + 1e-9:
+            where = f" in size {self.pattern.sizes[size]}" if len(self.sizes) > 1 else ""
+            self.notes.append(
+                f"no count of {piece.name.text} lies within half a repeat of that width{where}: "
+                f"the nearest is {found:,} stitches, and the width would take {wanted:.0f}"
+            )
 
     def _target(self, piece: Piece, size: int, first: bool) -> float | None:
         """The new width of a piece: the asked one, or in proportion where it has another now."""

@@ -4,18 +4,26 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from loopwright.check.context import Context, count_of, in_size, set_text
+from loopwright.check.context import Context, count_of, in_size, listed, set_text
 from loopwright.check.rule import Rule
 from loopwright.count.proof import Proof
+from loopwright.count.repeat import Snag
 from loopwright.count.walk import form_set
+from loopwright.model.pattern import Motif
+from loopwright.notation.source import Span
 from loopwright.problem import ERROR, Label, Problem
 
 
 def check(context: Context) -> Iterator[Problem]:
     for motif in context.pattern.motifs:
-        proofs = [p for p in context.proofs if p.motif is motif and p.verdict == "form"]
-        if proofs:
+        proofs = [p for p in context.proofs if p.motif is motif and p.verdict in ("form", "row")]
+        if proofs and (proofs[0].verdict == "form" or not _said_by_rows(context, motif)):
             yield _problem(context, proofs)
+
+
+def _said_by_rows(context: Context, motif: Motif) -> bool:
+    """Whether a row of the motif did not fit where a piece works it, and says so itself."""
+    return any(f.motif is motif and f.snag is not None for w in context.walks for f in w.findings)
 
 
 def _problem(context: Context, proofs: list[Proof]) -> Problem:
@@ -25,12 +33,11 @@ def _problem(context: Context, proofs: list[Proof]) -> Problem:
     assert form is not None
     snag = proof.snags[0]
     misfit = snag.misfit
-    row = snag.row
-    row_span = row.at(row.span) if row.as_row else row.in_body(misfit.span or row.body.span)
     where = in_size(context, proof.size) if len(proofs) < len(context.sizes) else ""
     at = f"On {form} with n = {misfit.n}" if form.unit else f"On {form} stitches"
     message = (
-        f"{at} row {row.number} of {motif.name.text} has {count_of(misfit.have, 'stitch')}{where}"
+        f"{at} row {snag.row.number} of {motif.name.text} has "
+        f"{count_of(misfit.have, 'stitch')}{where}"
     )
     if misfit.kind == "uneven":
         rest = misfit.have - misfit.used
@@ -38,14 +45,23 @@ def _problem(context: Context, proofs: list[Proof]) -> Problem:
             f": {rest:,} for a fill whose unit takes {misfit.unit:,}, "
             f"and that leaves {rest % misfit.unit:,} over."
         )
-    else:
+    elif misfit.kind in ("short", "over"):
         message += f" and works {misfit.used:,}."
+    else:
+        message += ", and its fills or markers do not come out."
     right = set_text(proof.holds)
     label = Label(form.span, "the form")
+    rows = [(_place(s), f"row {s.row.number} does not fit") for s in proof.snags]
+    if proof.verdict == "row":
+        others = [r.number for r in motif.rows if all(r is not s.row for s in proof.snags)]
+        message += f" Row{'s' if len(others) > 1 else ''} {listed(map(str, others))} "
+        message += "hold on the form." if len(others) > 1 else "holds on the form."
+        labels = (*(Label(span, text) for span, text in rows[1:]), label)
+        return _made(context, proofs, message, rows[0][0], labels, "fit the row to the form.")
     if right is None:
         help = "no form suits all its rows together: count the rows against one another."
     elif right == str(form):
-        help = "work the fills out on paper for n = 1."
+        help = "let every fill be worked at least once for n = 1."
     else:
         message += f" Its rows hold on {right}."
         help = f"write “over {right}”, or change the row."
@@ -55,9 +71,24 @@ def _problem(context: Context, proofs: list[Proof]) -> Problem:
     on_form = bool(sites) and all(count in form_set(motif) for count in sites)
     related = form.unit == 0 or proof.holds.modulus % form.unit == 0
     if on_form and not related and len(proof.snags) < 2:
-        span, labels = row_span, (label,)
-    else:
-        span, labels = form.span, (Label(row_span, "does not fit"),)
+        return _made(context, proofs, message, rows[0][0], (label,), help)
+    labels = tuple(Label(span, text) for span, text in rows[:3])
+    return _made(context, proofs, message, form.span, labels, help)
+
+
+def _place(snag: Snag) -> Span:
+    row = snag.row
+    return row.at(row.span) if row.as_row else row.in_body(snag.misfit.span or row.body.span)
+
+
+def _made(
+    context: Context,
+    proofs: list[Proof],
+    message: str,
+    span: Span,
+    labels: tuple[Label, ...],
+    help: str,
+) -> Problem:
     return Problem(
         "form-broken",
         ERROR,
