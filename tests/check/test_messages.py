@@ -188,7 +188,9 @@ CASES: dict[str, str] = {
         "6n + 3", "1: knit", "2: k3 * p3 k3 *", "3: p3 * k3 p3 *", "4: as row 2",
         "5: knit", "6: p3 * k3 p3 *", "7: k3 * p3 k3 *", "8: as row 6", cast_on="21",
     ),
-    "silent: two by two rib": in_motif("4n + 2", "1: k2 * p2 k2 *", "2: p2 * k2 p2 *", cast_on="22"),
+    "silent: two by two rib": in_motif(
+        "4n + 2", "1: k2 * p2 k2 *", "2: p2 * k2 p2 *", cast_on="22"
+    ),
     "silent: a ridge between stockinette rows": in_motif(
         "n", "1: knit", "2: purl", "3: knit", "4: knit", "5: knit", "6: purl"
     ),
@@ -298,7 +300,8 @@ CASES: dict[str, str] = {
     # --- places ---
     "no pattern line": "piece cloth flat\n  cast on 20\n  rows 4: knit\n  bind off\n",
     "an empty source": "",
-    "two patterns": flat("rows 4: knit") + flat("rows 4: knit").replace("piece cloth", "piece more"),
+    "two patterns": flat("rows 4: knit")
+    + flat("rows 4: knit").replace("piece cloth", "piece more"),
     "cast on inside the pattern": flat("rows 4: knit", head="  cast on 20\n"),
     "gauge after the yarn": 'pattern "Cloth"\nyarn wool: 50 g 100 m\n'
     "  gauge 20 sts 40 rows = 10 cm\n",

@@ -213,11 +213,16 @@ class _Hands:
             if word.text == "sm":
                 self.right.append(ring)
             return
-        if not self.speaks_of_markers and self.rings and word.takes != word.makes:
-            raise CannotWork(f"{word.text} moves stitches past a marker unsaid")
-        for taken in range(word.takes):
-            if self.rings and not self.speaks_of_markers and not taken:
+        if self.rings and not self.speaks_of_markers:
+            if word.takes != word.makes:
+                raise CannotWork(f"{word.text} moves stitches past a marker unsaid")
+            for _ in range(word.takes):
                 self.slip_markers()
+                if not self.left:
+                    raise CannotWork(f"no stitch left for {word.text}")
+                self.right.append(self.left.pop())
+            return
+        for _ in range(word.takes):
             if not self.left:
                 raise CannotWork(f"no stitch left for {word.text}")
             if isinstance(self.left.pop(), Marker):
@@ -253,7 +258,7 @@ def _stitches_up_to_marker(steps: list[Word | Fill]) -> int:
     needed = 0
     for step in steps:
         if isinstance(step, Fill):
-            raise CannotRead("two fills with no marker between them")
+            raise CannotWork("two fills with no marker between them")
         if step.text in ("sm", "rm"):
             break
         needed += step.takes

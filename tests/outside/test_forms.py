@@ -449,3 +449,75 @@ def _fitting_form(bodies: list[str]) -> tuple[int, int] | None:
     if len(fits) == 1:
         return 0, fits[0]
     return fits[1] - fits[0], 2 * fits[0] - fits[1]
+
+
+# --- pieces with markers that nobody would knit ------------------------------------------------------
+
+
+@st.composite
+def _stretches(draw: st.DrawFn, needle: bruteforce.Needle) -> str:
+    """A row that speaks of markers: a body for each stretch between them, mostly one that fits."""
+    lengths = [0]
+    for thing in needle:
+        if isinstance(thing, bruteforce.Marker):
+            lengths.append(0)
+        else:
+            lengths[-1] += 1
+    parts: list[str] = []
+    for at, length in enumerate(lengths):
+        if at:
+            parts.append(draw(st.sampled_from(_BETWEEN)))
+        kind = draw(st.integers(0, 5))
+        if kind == 0 and length:
+            parts.append(f"k{length}")
+        elif kind == 1 and length > 2:
+            parts.append(f"k{length - 2} pm k2tog")
+        else:
+            unit = draw(st.sampled_from(["k1", "p1", "k1 p1", "kfb", "k2tog yo", "k2tog"]))
+            before, after = draw(st.lists(_EASY, max_size=2)), draw(st.lists(_EASY, max_size=2))
+            rest = length - _takes([*before, *after])
+            fits = rest >= 0 and rest % _takes([unit]) == 0
+            if fits or draw(st.integers(0, 9)) == 0:
+                parts += [*before, "*", unit, "*", *after]
+            else:
+                parts += ["* p1 *", draw(st.sampled_from(["", "yo", "pm", "yo pm"]))]
+    return " ".join(part for part in parts if part)
+
+
+def _takes(words: list[str]) -> int:
+    return sum(w.takes for w in bruteforce.read_body(" ".join(words)) if not isinstance(w, Fill))
+
+
+_BETWEEN = ["sm"] * 12 + ["rm", "rm", ""]  # seldom forgotten
+_EASY = st.sampled_from(["k1", "p2", "yo", "m1l", "k2tog", "ssk", "kfb", "pm"])
+_UNMARKED = st.sampled_from(
+    ["knit", "purl", "* k1 p1 *", "k2 * p1 * k2", "* c4f *", "* k2tog yo *", "* sl1 k1 *"]
+)
+
+
+@thorough
+@given(data=st.data(), count=st.integers(6, 30), in_round=st.booleans())
+def test_any_piece_with_markers_is_counted_as_it_is_knitted(
+    data: st.DataObject, count: int, in_round: bool
+) -> None:
+    """Each row claims the count that it has when knitted; the last may be one that cannot be."""
+    work = bruteforce.Knitting(bruteforce.cast_on(count), {}, in_round)
+    first = f"k2 pm k{count - 4} pm k2"
+    word = "round" if in_round else "row"
+    lines = [f"piece any {'round' if in_round else 'flat'}", f"  cast on {count}"]
+    can = True
+    for number in range(data.draw(st.integers(1, 5)) + 1):
+        plain = number and data.draw(st.integers(0, 3)) == 0
+        body = first
+        if number:
+            body = data.draw(_UNMARKED if plain else _stretches(work.needle))
+        try:
+            work.work(RowText(body, ""))
+        except bruteforce.CannotWork:
+            can = False
+            lines.append(f"  {word}: {body}")
+            break
+        lines.append(f"  {word}: {body} => {work.counts[-1]}")
+    text = "\n".join(['pattern "Any"', *lines, "  bind off", ""])
+    problems = _check(text).problems
+    assert any(p.is_error for p in problems) == (not can), f"{text}\n{problems}"
