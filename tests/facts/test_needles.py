@@ -6,7 +6,7 @@ from itertools import pairwise
 
 import pytest
 
-from loopwright.facts import nearest_needle, needle_label, needles
+from loopwright.facts.needles import nearest_needle, needle_label, needles
 
 
 @pytest.mark.parametrize(

@@ -8,18 +8,12 @@ from pathlib import Path
 
 import pytest
 
-from loopwright.facts import (
-    blanket_sizes,
-    loop_constants,
-    rule_of_thumb,
-    safety_caution,
-    table,
-    terms,
-    uk_terms,
-    yarn_weight,
-    yarn_weights,
-)
 from loopwright.facts import tables as reader
+from loopwright.facts.loops import loop_constants, rule_of_thumb
+from loopwright.facts.sizes import blanket_sizes
+from loopwright.facts.tables import table
+from loopwright.facts.words import safety_caution, terms, uk_terms
+from loopwright.facts.yarns import yarn_weight, yarn_weights
 
 FOLDER = Path(reader.__file__).parent
 NAMES = sorted(path.stem for path in FOLDER.glob("*.csv"))

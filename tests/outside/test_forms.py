@@ -521,3 +521,59 @@ def test_any_piece_with_markers_is_counted_as_it_is_knitted(
     text = "\n".join(['pattern "Any"', *lines, "  bind off", ""])
     problems = _check(text).problems
     assert any(p.is_error for p in problems) == (not can), f"{text}\n{problems}"
+
+
+@thorough
+@given(data=st.data(), count=st.integers(6, 24), in_round=st.booleans())
+def test_any_repeat_ends_as_when_it_is_knitted_row_by_row(
+    data: st.DataObject, count: int, in_round: bool
+) -> None:
+    """A motif drawn so that it mostly fits once, then worked again and again.
+
+    Its rows claim nothing; the row behind it claims the count that knitting comes to.
+    """
+    work = bruteforce.Knitting(bruteforce.cast_on(count), {}, in_round)
+    work.work(RowText("k2 pm * k1 * pm k2", ""))
+    work.work(RowText("knit", ""))
+    # In the flat an odd motif would fall on the other side in its second repeat.
+    length = data.draw(st.sampled_from([1, 2, 3] if in_round else [2, 4]))
+    bodies: list[str] = []
+    can = True
+    once = bruteforce.Knitting(work.needle, {}, in_round)
+    for _ in range(length):
+        plain = data.draw(st.integers(0, 2)) == 0
+        bodies.append(data.draw(_UNMARKED if plain else _stretches(once.needle)))
+        try:
+            once.work(RowText(bodies[-1], ""))
+        except bruteforce.CannotWork:
+            can = False
+            break
+    bodies += ["knit"] * (length - len(bodies))
+    reps = 0
+    wanted = data.draw(st.integers(1, 12))
+    try:
+        while reps < wanted and bruteforce.stitches(work.needle) < 1500:
+            reps += 1
+            for body in bodies:
+                work.work(RowText(body, ""))
+    except bruteforce.CannotWork:
+        can = False
+    word = "round" if in_round else "row"
+    motif = [f"  {word} {number}: {body}" for number, body in enumerate(bodies, start=1)]
+    text = "\n".join(
+        [
+            'pattern "Any"',
+            "motif m",
+            *motif,
+            f"piece any {'round' if in_round else 'flat'}",
+            f"  cast on {count}",
+            f"  {word}: k2 pm * k1 * pm k2",
+            f"  {word}: knit",
+            f"  work m x{reps}",
+            f"  {word}: knit => {bruteforce.stitches(work.needle)}",
+            "  bind off",
+            "",
+        ]
+    )
+    problems = _check(text).problems
+    assert any(p.is_error for p in problems) == (not can), f"{text}\n{problems}"

@@ -6,7 +6,7 @@ from itertools import pairwise
 
 import pytest
 
-from loopwright.facts import needles
+from loopwright.facts.needles import needles
 
 # Retail conversion charts (three that agree): US number, millimetres, old UK number.
 PUBLISHED = """

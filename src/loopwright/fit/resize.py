@@ -205,8 +205,8 @@ class _Resizer:
             for size, target in enumerate(targets):
                 if target is not None:
                     wanted = target / width_of(gauge, 1)
-                    counts = counts_for(self.pattern, piece, size, self.checked.tapes)
-                    self._far(piece, size, counts.nearest(wanted) or 0, wanted)
+                    fitting = counts_for(self.pattern, piece, size, self.checked.tapes)
+                    self._far(piece, size, fitting.nearest(wanted) or 0, wanted)
             return own
         counts: list[int] = []
         for size in self.sizes:
