@@ -179,7 +179,12 @@ SOURCES: dict[str, Callable[[], bytes]] = {
     "3,000 sizes": lambda: piece(
         "row: knit", "  sizes " + ", ".join(f"s{n}" for n in range(3000)) + "\n"
     ),
-    "bad rows without end": lambda: piece("row: k21\n" * 250_000),
+    "a width for fills of many units": lambda: piece(
+        "\n".join(f"row: * k{n} *" for n in range(2, 1500)),
+        "  width 50 cm\n  gauge 20 stitches 30 rows = 10 cm\n",
+        "for width",
+    ),
+    "bad rows without end": lambda: piece("row: k21\n" * 20_000),
     "one name 20,000 times": lambda: piece("row: knit", "yarn a: 50 g\n" * 20_000),
     "ranges of rows that clash": lambda: piece(
         "work m x1", "motif m\n" + "  rows 1-200000: k20\n" * 200
@@ -217,8 +222,8 @@ LARGE: dict[str, Callable[[], bytes]] = {
     "a wide cast-on": lambda: piece("work rib x1000000", RIB, "10000000"),
     "a motif worked 10^8 times": lambda: piece("work rib x100000000", RIB),
     "many rows": lambda: piece("row: k20\n" * 100_000),
-    "100,000 unlike rows": lambda: piece(
-        "\n".join(f"row: k{n} * k1 *" for n in range(100_000)), cast_on="200000"
+    "10,000 unlike rows": lambda: piece(
+        "\n".join(f"row: k{n} * k1 *" for n in range(10_000)), cast_on="200000"
     ),
     "7 MB of comments": lambda: piece("row: knit", ("-- " + "a" * 70 + "\n") * 95_000),
     "a motif of 200,000 rows": lambda: piece("work m x2", "motif m\n  rows 1-200000: k20\n"),

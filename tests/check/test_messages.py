@@ -12,7 +12,7 @@ from collections.abc import Callable
 import pytest
 from syrupy.assertion import SnapshotAssertion
 
-from loopwright.check.printing import problems_text, summary
+from loopwright.check.printing import problem_text, problems_text, summary
 from loopwright.compile import Checked
 from loopwright.notation.rewrite import apply_edits
 
@@ -387,11 +387,13 @@ def test_all_other_cases_speak(check: Callable[[str], Checked]) -> None:
 
 
 def said(checked: Checked) -> str:
-    """What the messages say, with the sizes as they are printed, without the lines of source."""
-    return "\n".join(
-        f"{p.title}. {p.message} (size {' and '.join(p.sizes)}) {p.help}"
-        for p in checked.problems
-    )
+    """What is printed, joined to one line a problem, without the lines of the source."""
+    parts = []
+    for problem in checked.problems:
+        lines = problem_text(problem, checked.source).splitlines()
+        parts.append(" ".join(w for line in lines if not re.search("[│━]", line)
+                              for w in line.split()))  # fmt: skip
+    return "\n".join(parts)
 
 
 CLUMSY = {

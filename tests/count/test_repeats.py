@@ -6,7 +6,7 @@ import time
 from dataclasses import dataclass
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from loopwright.compile import Checked, check_source
@@ -151,6 +151,7 @@ def test_rows_that_add_evenly(
     compare(rows, [start], reps, flat)
 
 
+@settings(max_examples=40)
 @given(st.data(), st.integers(2, 4), st.integers(1, 4), st.integers(1, 8), st.booleans())
 def test_rows_between_markers(
     data: st.DataObject, segments: int, length: int, reps: int, flat: bool

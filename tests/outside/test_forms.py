@@ -15,12 +15,13 @@ from fractions import Fraction
 from pathlib import Path
 
 import pytest
-import sympy
+import sympy  # type: ignore[import-untyped]
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from sympy.ntheory.modular import solve_congruence
+from sympy.ntheory.modular import solve_congruence  # type: ignore[import-untyped]
 
-from loopwright.compile import Checked, check_source
+from loopwright.check.checked import Checked
+from loopwright.compile import check_source
 from loopwright.count.affine import CountSet
 from loopwright.count.solve import counts_for
 from loopwright.count.walk import Tapes
@@ -81,7 +82,11 @@ def _blocks(text: str) -> tuple[str, dict[str, str]]:
 def _with_form(block: str, form: str | None) -> str:
     """A motif's text with another form, or with none."""
     return re.sub(
-        r" over [\dn+ -]+?(?= starts|$)", f" over {form}" if form else "", block, count=1, flags=re.M
+        r" over [\dn+ -]+?(?= starts|$)",
+        f" over {form}" if form else "",
+        block,
+        count=1,
+        flags=re.M,
     )
 
 
@@ -106,7 +111,7 @@ each_form = pytest.mark.parametrize(
 )
 
 
-# --- the motifs of the corpus ----------------------------------------------------------------------
+# --- the motifs of the corpus ---------------------------------------------------------------------
 
 
 @each_form
@@ -114,8 +119,9 @@ def test_a_printed_multiple_holds_for_every_n(path: Path, name: str) -> None:
     file = bruteforce.read_file(_text(path))
     assert _first_failing(file.motifs[name], file.own) is None
     common, blocks = _blocks(_without_claims(_text(path)))
-    assert file.motifs[name].form is not None
-    unit, fixed = file.motifs[name].form
+    form = file.motifs[name].form
+    assert form is not None
+    unit, fixed = form
     assert not _check(_alone(common, blocks[name], name, unit + fixed)).has_errors
 
 
@@ -210,7 +216,7 @@ def _slips(text: str) -> Iterator[tuple[str, str]]:
                 yield text[:start] + new + text[end:], f"line {line} {word[0]} → {new}"
 
 
-# --- counts that the compiler proposes ---------------------------------------------------------------
+# --- counts that the compiler proposes ------------------------------------------------------------
 
 
 @each_pattern
@@ -251,7 +257,7 @@ def _next_that_works(text: str, counts: range) -> int | None:
     return None
 
 
-# --- sympy -------------------------------------------------------------------------------------------
+# --- sympy ----------------------------------------------------------------------------------------
 
 
 @dataclass(frozen=True)
@@ -364,7 +370,7 @@ def test_congruences_are_solved_as_sympy_solves_them(
             step = whole // len(roots)
             system.append((roots[0] % step, step))
     solution = solve_congruence(*system) if system is not None else None
-    for x in range(0, 400):
+    for x in range(400):
         by_hand = (
             x >= low
             and x % modulus == residue % modulus
@@ -396,7 +402,7 @@ def test_neighbours_in_a_set_of_counts(modulus: int, residue: int, low: int, wan
     assert nearest == max(x for x in members if abs(x - wanted) == best)
 
 
-# --- motifs nobody would knit ----------------------------------------------------------------------
+# --- motifs nobody would knit ---------------------------------------------------------------------
 
 _PLAIN = st.sampled_from(
     ["k1", "p2", "k3", "yo", "m1", "kfb", "k2tog", "ssk", "sk2p", "k4tog", "c4f", "yo2", "sl1",
@@ -451,7 +457,7 @@ def _fitting_form(bodies: list[str]) -> tuple[int, int] | None:
     return fits[1] - fits[0], 2 * fits[0] - fits[1]
 
 
-# --- pieces with markers that nobody would knit ------------------------------------------------------
+# --- pieces with markers that nobody would knit ---------------------------------------------------
 
 
 @st.composite

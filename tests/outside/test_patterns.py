@@ -47,7 +47,7 @@ def _rows(path: Path, capsys: pytest.CaptureFixture[str]) -> list[dict[str, Any]
     return [size["pieces"][0] for size in sizes]
 
 
-# --- the corpus itself -------------------------------------------------------------
+# --- the corpus itself ----------------------------------------------------------------------------
 
 
 def test_every_source_has_its_figures() -> None:
@@ -72,7 +72,7 @@ def test_the_figures_hold_stitch_by_stitch(path: Path) -> None:
     assert said["source"]
 
 
-# --- the compiler -------------------------------------------------------------
+# --- the compiler ---------------------------------------------------------------------------------
 
 
 @each_pattern
@@ -124,11 +124,10 @@ def test_a_cast_on_near_by_fits_only_where_it_can_be_knitted(
     text = _text(path)
     if "cast on for width" in text:
         pytest.skip("the compiler chooses the count")
+    right = _said(path)["cast_on"]
     wrong: list[str] = []
     for other in range(-3, 4):
-        changed = re.sub(
-            r"(?m)^(  cast on )(\d+)", lambda m, by=other: f"{m[1]}{int(m[2]) + by}", text
-        )
+        changed = re.sub(r"(?m)^(  cast on )\d+", rf"\g<1>{right + other}", text)
         try:
             bruteforce.knit_file(changed)
             can = True
