@@ -131,9 +131,7 @@ DIGITS = "9" * 5000
 HEAD = 'pattern "Cloth"\n'
 
 SOURCES: dict[str, Callable[[], bytes]] = {
-    "noise in lines": lambda: b"\n".join(
-        noise(70, seed, 32, 126) for seed in range(98_000)
-    ),
+    "noise in lines": lambda: b"\n".join(noise(70, seed, 32, 126) for seed in range(98_000)),
     "noise in one line": lambda: noise(7_000_000, 5, 32, 126),
     "noise of letters": lambda: ("ⓐ☂é\n" * 700_000).encode(),
     "noise that looks like rows": lambda: b"".join(

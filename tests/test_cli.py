@@ -8,6 +8,7 @@ from __future__ import annotations
 import io
 import json
 import os
+import re
 import subprocess
 import sys
 from collections.abc import Callable
@@ -139,7 +140,7 @@ def test_check_warnings_are_no_errors(run: Run) -> None:
 def test_check_several_files(run: Run) -> None:
     result = run("check", "good.loop", "bad.loop", "warned.loop")
     assert result.status == 1
-    lines = [line for line in result.out.splitlines() if line.split(":")[0].endswith(".loop")]
+    lines = [line for line in result.out.splitlines() if re.match(r"\w+\.loop: ", line)]
     assert lines == ["good.loop: no problems", "bad.loop: 2 errors", "warned.loop: 1 warning"]
 
 

@@ -8,6 +8,7 @@ import os
 import sys
 from collections.abc import Callable, Sequence
 from pathlib import Path
+from typing import TextIO
 
 from loopwright import __version__
 from loopwright.check.checked import Checked
@@ -33,9 +34,9 @@ def _say(text: str) -> None:
     print(text, file=sys.stderr)
 
 
-def _style() -> Style:
+def _style(stream: TextIO | None = None) -> Style:
     plain = "NO_COLOR" in os.environ or os.environ.get("TERM") == "dumb"
-    return Style(colour=sys.stderr.isatty() and not plain)
+    return Style(colour=(stream or sys.stderr).isatty() and not plain)
 
 
 def _report(checked: Checked) -> None:
@@ -71,7 +72,8 @@ def _check(args: argparse.Namespace) -> int:
         print(json.dumps({"files": files}, ensure_ascii=False, indent=2))
     else:
         for checked in results:
-            _report(checked)
+            if checked.problems:
+                print(problems_text(checked.problems, checked.source, _style(sys.stdout)))
             print(f"{checked.source.name}: {summary(checked.problems)}")
     return BAD_CALL if unread else _status(results)
 
@@ -178,13 +180,18 @@ def _format(args: argparse.Namespace) -> int:
 
     status = OK
     for path in args.files:
-        source = read_source(path)
+        try:
+            source = read_source(path)
+        except Unreadable as error:
+            _say(f"loopwright: {error}")
+            status = BAD_CALL
+            continue
         parsed = parse(source)
         if parsed.recovered:
             unclear = [p for p in parsed.problems if p.is_error]
             _say(problems_text(unclear, source, _style()))
             _say(f"loopwright: {source.name} was left as it is")
-            status = BAD_PATTERN
+            status = max(status, BAD_PATTERN)
             continue
         text = format_source(parsed)
         raw = source.text if path == "-" else Path(path).read_bytes().decode("utf-8")
@@ -195,7 +202,7 @@ def _format(args: argparse.Namespace) -> int:
             write_whole(Path(path), text.encode("utf-8"))
         if text != raw and args.check:
             print(f"{source.name}: would be laid out anew")
-            status = BAD_PATTERN
+            status = max(status, BAD_PATTERN)
         elif text != raw and path != "-":
             print(f"{source.name}: laid out anew")
     return status

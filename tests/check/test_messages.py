@@ -58,7 +58,10 @@ CASES: dict[str, str] = {
     "fill uneven by one": flat("row: * k2 p2 *", cast_on="21"),
     "fill uneven in a middle size": flat("row: * k2 p2 *", cast_on="20/22/24", head=SIZES),
     "fill uneven beside its neighbours": in_motif(
-        "2n + 4", "1: k2 * sl1 wyif k1 * k2", "2: k2 * p1 * k2", "3: k2 * k1 sl1 wyif * k3",
+        "2n + 4",
+        "1: k2 * sl1 wyif k1 * k2",
+        "2: k2 * p1 * k2",
+        "3: k2 * k1 sl1 wyif * k3",
         "4: as row 2",
     ),
     "fill goes once with one over": flat("row: * k2 p2 *", cast_on="5"),
@@ -89,7 +92,11 @@ CASES: dict[str, str] = {
     "form too wide": in_motif("2n", "1: * k2 p2 *", "2: * k2 p2 *"),
     "form of rib with a half": in_motif("4n", "1: k2 * p2 k2 *", "2: p2 * k2 p2 *", cast_on="22"),
     "form one row out": in_motif(
-        "4n + 2", "1: k2 * p2 k2 *", "2: p2 * k2 p2 *", "3: k2 * p2 k2 * k1", "4: p2 * k2 p2 *",
+        "4n + 2",
+        "1: k2 * p2 k2 *",
+        "2: p2 * k2 p2 *",
+        "3: k2 * p2 k2 * k1",
+        "4: p2 * k2 p2 *",
         cast_on="22",
     ),
     "form that only n = 1 breaks": in_motif("2n", "1: k4 * k1 p1 *", "2: knit"),
@@ -97,8 +104,9 @@ CASES: dict[str, str] = {
     "form where rows exclude one another": in_motif(
         "2n", "1: * k2 *", "2: k1 * p2 *", "3: * k2 *", "4: * p2 *"
     ),
-    "form with an outer edge too many": in_motif("6n + 1", "1: * k5 p1 * k2", "2: k2 * p1 k5 *",
-                                                 cast_on="19"),
+    "form with an outer edge too many": in_motif(
+        "6n + 1", "1: * k5 p1 * k2", "2: k2 * p1 k5 *", cast_on="19"
+    ),
     "form without its n": in_motif("0n + 4", "1: k4", "2: p4", cast_on="4"),
     "form smallest failing is 2": in_motif("3n + 3", "1: * k6 *", "2: * p6 *", cast_on="12"),
     "form no n holds": in_motif("3n + 1", "1: k1 * k6 *", "2: k4 * p6 *", cast_on="10"),
@@ -111,12 +119,12 @@ CASES: dict[str, str] = {
     "cast-on misfit of the second piece": flat("work rib x4", before=RIB).replace("cloth", "left")
     + "piece right flat\n  cast on 21\n  work rib x4\n  bind off\n",
     "cast-on misfit of two motifs": flat(
-        "work rib x2", "work tri x2", cast_on="20",
+        "work rib x2",
+        "work tri x2",
+        cast_on="20",
         before=RIB + "motif tri over 3n\n  row 1: * k2 p1 *\n  row 2: * k1 p2 *\n",
     ),
-    "count does not fit the second motif": flat(
-        "row: k1 yo * k1 * k1", "work rib x4", before=RIB
-    ),
+    "count does not fit the second motif": flat("row: k1 yo * k1 * k1", "work rib x4", before=RIB),
     "cast on for width without a width": flat(
         "work rib x4", cast_on="for width", before=RIB, head=GAUGE
     ),
@@ -131,7 +139,8 @@ CASES: dict[str, str] = {
     "an empty piece": 'pattern "Cloth"\npiece cloth flat\n',
     "worked after binding off": flat("rows 4: knit", "bind off", "rows 4: knit"),
     "never bound off": 'pattern "Cloth"\npiece cloth flat\n  cast on 20\n  rows 4: knit\n',
-    "never bound off by size": 'pattern "Cloth"\n' + SIZES
+    "never bound off by size": 'pattern "Cloth"\n'
+    + SIZES
     + "piece cloth flat\n  cast on 20/24/28\n  rows 4: knit\n",
     # --- edges ---
     "garter edge broken at the end": in_motif(
@@ -166,27 +175,50 @@ CASES: dict[str, str] = {
         "  cast on 20\n  edge 2 garter\n", "  edge 2 garter\n  cast on 20\n"
     ),
     "edge of a starts-ws motif": in_motif(
-        "n + 2", "edge 1 stockinette", "1: k1 * k1 * k1", "2: k1 * p1 * k1",
+        "n + 2",
+        "edge 1 stockinette",
+        "1: k1 * k1 * k1",
+        "2: k1 * p1 * k1",
         opening=" starts ws",
     ).replace("piece cloth flat", "piece cloth flat starts ws"),
     "unknown edge": in_motif("n + 4", "edge 2 picot", "1: knit", "2: k2 * p1 * k2"),
     "one row's border is the odd one out": in_motif(
-        "2n + 4", "1: k2 * sl1 wyif k1 * k2", "2: k2 * p1 * k2", "3: k2 * k1 sl1 wyif * k2",
+        "2n + 4",
+        "1: k2 * sl1 wyif k1 * k2",
+        "2: k2 * p1 * k2",
+        "3: k2 * k1 sl1 wyif * k2",
         "4: k2 * p1 * p2",
     ),
     # --- edge-odd-one-out must stay silent ---
     "silent: lace without a border": in_motif(
-        "6n + 1", "1: * k1 yo k1 sk2p k1 yo * k1", "2: purl",
-        "3: * k1 yo k1 sk2p k1 yo * k1", "4: purl", cast_on="19",
+        "6n + 1",
+        "1: * k1 yo k1 sk2p k1 yo * k1",
+        "2: purl",
+        "3: * k1 yo k1 sk2p k1 yo * k1",
+        "4: purl",
+        cast_on="19",
     ),
     "silent: lace whose outer stitch is worked now and then": in_motif(
-        "8n + 1", "1: k1 * yo k2 sk2p k2 yo k1 *", "2: purl", "3: k1 * k7 k1 *", "4: purl",
-        "5: k1 * k1 ssk yo k1 yo k2tog k2 *", "6: purl",
+        "8n + 1",
+        "1: k1 * yo k2 sk2p k2 yo k1 *",
+        "2: purl",
+        "3: k1 * k7 k1 *",
+        "4: purl",
+        "5: k1 * k1 ssk yo k1 yo k2tog k2 *",
+        "6: purl",
         cast_on="17",
     ),
     "silent: basketweave": in_motif(
-        "6n + 3", "1: knit", "2: k3 * p3 k3 *", "3: p3 * k3 p3 *", "4: as row 2",
-        "5: knit", "6: p3 * k3 p3 *", "7: k3 * p3 k3 *", "8: as row 6", cast_on="21",
+        "6n + 3",
+        "1: knit",
+        "2: k3 * p3 k3 *",
+        "3: p3 * k3 p3 *",
+        "4: as row 2",
+        "5: knit",
+        "6: p3 * k3 p3 *",
+        "7: k3 * p3 k3 *",
+        "8: as row 6",
+        cast_on="21",
     ),
     "silent: two by two rib": in_motif(
         "4n + 2", "1: k2 * p2 k2 *", "2: p2 * k2 p2 *", cast_on="22"
@@ -217,9 +249,7 @@ CASES: dict[str, str] = {
     "as a row that is not there": in_motif("n", "1: knit", "2: as row 5"),
     "as a row that is this one": in_motif("n", "1: knit", "2: as row 2"),
     # --- lengths and counts to work to ---
-    "length already reached": flat(
-        "rows 80: knit", "work rib to 10 cm", before=RIB, head=GAUGE
-    ),
+    "length already reached": flat("rows 80: knit", "work rib to 10 cm", before=RIB, head=GAUGE),
     "length in inches already reached": flat(
         "rows 80: knit", "work rib to 4 in", before=RIB, head=GAUGE
     ),
@@ -237,8 +267,9 @@ CASES: dict[str, str] = {
         "", "1: k1 ssk * k1 * k2tog k1", "2: purl", work="until 40 stitches"
     ),
     "until a strand is spent, of unknown length": flat(
-        "work rib until A is spent", before=RIB
-        + 'yarn wool: 100 g\nshade kelp of wool\nstrand A feeds kelp\n', head=GAUGE,
+        "work rib until A is spent",
+        before=RIB + "yarn wool: 100 g\nshade kelp of wool\nstrand A feeds kelp\n",
+        head=GAUGE,
     ),
     "until a strand that the motif never uses": flat(
         "work rib until B is spent",
@@ -260,19 +291,18 @@ CASES: dict[str, str] = {
     "motif unknown": flat("work cable x4", before=RIB),
     "strand unknown": flat("rows 4 in A: knit"),
     "strand called by its shade": flat(
-        "rows 4 in kelp: knit", "rows 4 in A: knit",
-        before='yarn wool: 100 g 200 m\nshade kelp of wool\nstrand A feeds kelp\n',
+        "rows 4 in kelp: knit",
+        "rows 4 in A: knit",
+        before="yarn wool: 100 g 200 m\nshade kelp of wool\nstrand A feeds kelp\n",
     ),
     "shade of an unknown yarn": flat(
         "rows 4 in A: knit",
-        before='yarn wool: 100 g 200 m\nshade kelp of wol\nstrand A feeds kelp\n',
+        before="yarn wool: 100 g 200 m\nshade kelp of wol\nstrand A feeds kelp\n",
     ),
     "two motifs of one name": flat("work rib x4", before=RIB + RIB),
     "two widths": flat("rows 40: knit", head="  width 10 cm\n  width 12 cm\n" + GAUGE),
     "never used": flat("rows 4: knit", before=RIB),
-    "stitch never used": flat(
-        "rows 4: knit", before='stitch mb "make bobble": takes 1, makes 1\n'
-    ),
+    "stitch never used": flat("rows 4: knit", before='stitch mb "make bobble": takes 1, makes 1\n'),
     "level unknown": flat("rows 4: knit", head="  level beginner\n"),
     # --- sizes ---
     "size list too short": flat("rows 4: knit", cast_on="20/24", head=SIZES),
@@ -281,9 +311,7 @@ CASES: dict[str, str] = {
     "a fraction with a slash": flat("rows 40: knit", head="  width 1/2 in\n" + GAUGE),
     "a size twice": flat("rows 4: knit", cast_on="20/22/24", head="  sizes small, large, small\n"),
     "size off by width": flat("rows 40: knit", head="  width 30 cm\n" + GAUGE, cast_on="50"),
-    "size off by length": flat(
-        "rows 40: knit", head="  length 20 cm\n" + GAUGE, cast_on="50"
-    ),
+    "size off by length": flat("rows 40: knit", head="  length 20 cm\n" + GAUGE, cast_on="50"),
     "size off in inches in two sizes": flat(
         "rows 40: knit", head=SIZES + "  width 8/10/12 in\n" + GAUGE, cast_on="50/51/52"
     ),
@@ -306,7 +334,7 @@ CASES: dict[str, str] = {
     "gauge after the yarn": 'pattern "Cloth"\nyarn wool: 50 g 100 m\n'
     "  gauge 20 sts 40 rows = 10 cm\n",
     "every row in a piece": flat("every ws row: purl"),
-    "row before any block": 'row 1: knit\n' + flat("rows 4: knit"),
+    "row before any block": "row 1: knit\n" + flat("rows 4: knit"),
     # --- words ---
     "k2tgo": flat("row: k9 k2tgo k9"),
     "k2yog": flat("row: k9 k2yog k9"),

@@ -145,9 +145,7 @@ def test_any_rows(rows: list[list[Part]], start: int, reps: int, flat: bool) -> 
 
 @given(st.lists(even_parts().map(lambda p: [p]), min_size=1, max_size=4), st.integers(0, 60),
        st.integers(1, 20), st.booleans())  # fmt: skip
-def test_rows_that_add_evenly(
-    rows: list[list[Part]], start: int, reps: int, flat: bool
-) -> None:
+def test_rows_that_add_evenly(rows: list[list[Part]], start: int, reps: int, flat: bool) -> None:
     compare(rows, [start], reps, flat)
 
 

@@ -52,7 +52,7 @@ CASES = {
     "motif for rows": flat(
         "work m for 7 rows",
         head=motif("2n", "row 1: knit", "row 2: purl", "row 3: * k1 p1 *", "row 4: purl"),
-    ),  # fmt: skip
+    ),
     "motif of one row": flat("work m x9", head=motif("2n", "row 1: * k1 p1 *")),
     "every wrong-side row": flat(
         "work m x3",
@@ -67,7 +67,7 @@ CASES = {
         kind="round",
         cast_on="20",
         head=motif("2n", "round 1: * k2tog *", "round 2: knit").replace("over 2n", "round"),
-    ),  # fmt: skip
+    ),
     "markers": flat(
         "row: k8 pm k4 pm k8",
         "row: purl",

@@ -127,8 +127,27 @@ def test_names_are_looked_up_whatever_their_case(check: CheckText) -> None:
     assert not check(text).problems
 
 
-@pytest.mark.parametrize("name", ["Åse", "käse", "réseau", "шарф", "毛糸", "a-b", "a_b", "x2", "n",
-                                  "row", "knit", "in", "cm", "k2tog", "rs", "x"])
+@pytest.mark.parametrize(
+    "name",
+    [
+        "Åse",
+        "käse",
+        "réseau",
+        "шарф",
+        "毛糸",
+        "a-b",
+        "a_b",
+        "x2",
+        "n",
+        "row",
+        "knit",
+        "in",
+        "cm",
+        "k2tog",
+        "rs",
+        "x",
+    ],
+)
 def test_names_of_many_kinds(name: str, check: CheckText) -> None:
     """A word of the notation may also be a name where a name stands."""
     text = TEXT.replace("motif rib", f"motif {name}").replace("work rib", f"work {name}")
@@ -137,8 +156,9 @@ def test_names_of_many_kinds(name: str, check: CheckText) -> None:
     assert checked.pattern.motifs[0].name.text == name
 
 
-@pytest.mark.parametrize("form", ["2n", "2n + 4", "2n+4", "2N+4", "n", "n + 1", "2n - 1", "2n − 1",
-                                  "12"])
+@pytest.mark.parametrize(
+    "form", ["2n", "2n + 4", "2n+4", "2N+4", "n", "n + 1", "2n - 1", "2n − 1", "12"]
+)
 def test_forms(form: str) -> None:
     line = statement(f"motif a over {form}")
     assert isinstance(line, tree.MotifLine) and line.form is not None

@@ -19,7 +19,7 @@ from loopwright.notation.parse import parse
 from loopwright.notation.quantity import Quantity, read_number
 from loopwright.notation.source import Source, Span
 
-EVERYTHING = '''\
+EVERYTHING = """\
 -- every statement of the notation, some rows twice at other indents
 pattern "Spans & Edges"
   designer "A. N. Other"
@@ -73,7 +73,7 @@ piece cap round
   work tube to length + 3 cm
   join round
   bind off
-'''
+"""
 
 # These gather findings about nodes; their spans have other names, or are those of a node within.
 NO_SPAN = {"Placed", "Pattern", "Reference", "RowClash", "Motif", "RowGap"}
@@ -112,7 +112,10 @@ def nodes(item: Any, base: int, body_base: int = 0) -> Iterator[tuple[Any, int]]
         value = getattr(item, field.name)
         inside = body_base if isinstance(value, Body) else base
         if isinstance(item, pattern_module.PieceRow | pattern_module.Work) and field.name in (
-            "times", "first", "last", "motif",
+            "times",
+            "first",
+            "last",
+            "motif",
         ):
             inside = 0
         if isinstance(value, pattern_module.Stitch):

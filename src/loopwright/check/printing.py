@@ -28,7 +28,7 @@ class Style:
 
 def problem_text(problem: Problem, source: Source, style: Style = Style()) -> str:
     """A problem with its place, the line it is in with a mark, what happened, and what to do."""
-    head = f"{problem.severity}: {problem.title}"
+    head = f"{problem.severity}: {shortened(problem.title, 76)}"
     gap = max(WIDTH - len(head) - len(problem.rule), 2)
     line, column = source.line_column(problem.span.start)
     colour = _COLOURS[problem.severity]
@@ -43,17 +43,26 @@ def problem_text(problem: Problem, source: Source, style: Style = Style()) -> st
     for label in problem.labels:
         if label.span != problem.span:
             out += _marked(source, label.span, label.text, style, "34")
-    message = problem.message
+    message = shortened(problem.message, 900)
     # One size is mostly named in the message already.
     if problem.sizes and not (len(problem.sizes) == 1 and f"size {problem.sizes[0]}" in message):
         word = "size" if len(problem.sizes) == 1 else "sizes"
         message += f" ({word} {listed(problem.sizes)})"
-    out += textwrap.wrap(message, WIDTH, initial_indent="  ", subsequent_indent="  ")
+    out += _wrapped(message)
     if problem.help:
-        out += textwrap.wrap(
-            f"help: {problem.help}", WIDTH, initial_indent="  ", subsequent_indent="  "
-        )
+        out += _wrapped(f"help: {shortened(problem.help, 500)}")
     return "\n".join(out) + "\n"
+
+
+def _wrapped(text: str) -> list[str]:
+    return textwrap.wrap(
+        text, WIDTH, initial_indent="  ", subsequent_indent="  ", break_on_hyphens=False
+    )
+
+
+def shortened(text: str, length: int) -> str:
+    """The text, or as much of it as a screen can bear."""
+    return text if len(text) <= length else text[: length - 1] + "…"
 
 
 def _marked(source: Source, span: Span, text: str, style: Style, colour: str) -> list[str]:

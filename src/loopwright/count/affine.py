@@ -122,13 +122,14 @@ class CountSet:
             found = count - (count - self.residue) % self.modulus
         return found if found is not None and found in self else None
 
-    def nearest(self, wanted: float) -> int | None:
+    def nearest(self, wanted: float | Fraction) -> int | None:
         """The member nearest to a number; of two equally near ones the larger."""
-        floor = int(wanted // 1)
-        low, high = self.below(floor), self.above(floor + (0 if wanted == floor else 1))
+        exact = Fraction(wanted)
+        floor = exact.numerator // exact.denominator
+        low, high = self.below(floor), self.above(floor + (0 if exact == floor else 1))
         if low is None or high is None:
             return low if high is None else high
-        return low if wanted - low < high - wanted else high
+        return low if exact - low < high - exact else high
 
     def congruent(self, factor: Fraction, offset: Fraction, modulus: int) -> CountSet:
         """The members x for which ``factor * x + offset`` is a multiple of `modulus`.

@@ -90,7 +90,16 @@ class Repeater:
         if odd and reps > 1 and (len(state) > 1 or any(tape.marked for _, tape in pairs)):
             # Markers are met from the other end in every second repeat: pair the repeats.
             rest = reps % 2 * len(pairs) + part
-            return self.run(pairs * 2, state, reps // 2, rest, in_round, following)
+            chunks, snags = self.run(pairs * 2, state, reps // 2, rest, in_round, following)
+            length = len(pairs)
+            return chunks, [
+                replace(
+                    snag,
+                    index=snag.index % length,
+                    repeat=2 * snag.repeat + snag.index // length,
+                )
+                for snag in snags
+            ]
         done = 0
         walked = 0
         while done < reps:
@@ -105,11 +114,10 @@ class Repeater:
                 break
             even = self._evenly(pairs, state, after, left, in_round)
             if even is not None:
-                more, after, found = even
-                self._collect(snags, found, done)
-                chunks.append(Chunk(more, left, 0, after))
-                state = after
-                break
+                more, state, worked = even
+                chunks.append(Chunk(more, worked, 0, state))
+                done += worked
+                continue
             chunks.append(Chunk(entries, 1, 0, after))
             state = after
             done += 1
@@ -137,17 +145,17 @@ class Repeater:
         reps = 0
         while reps < MAX_GEOMETRIC:
             _, after, found = self._pass(pairs, state, ONCE, in_round, None)
-            if found:
-                return None, (count, count)
-            new = total(after).fixed
             reps += 1
+            if found:
+                return reps, (count, count)  # worked so far, that row says what is wrong
+            new = total(after).fixed
             if new == target:
                 return reps, (count, new)
             change = new - count
             if change == 0 or (target - new) * change < 0 or new > MAX_NUMBER:
                 return None, (count, new)
             even = self._evenly(pairs, state, after, 3, in_round)
-            if even is not None:
+            if even is not None and even[2] == 3:
                 more, rest = divmod(target - new, change)
                 if rest == 0:
                     return reps + more, (new, target)
@@ -204,8 +212,11 @@ class Repeater:
 
     def _evenly(
         self, pairs: list[Pair], state: State, after: State, left: int, in_round: bool
-    ) -> tuple[tuple[Entry, ...], State, list[Snag]] | None:
-        """All `left` repeats at once, if each adds what the first added; else None.
+    ) -> tuple[tuple[Entry, ...], State, int] | None:
+        """Up to `left` repeats at once, if each adds what the first added; else None.
+
+        Gives their rows, what hangs after them and how many they are: fewer than `left` where
+        the next one meets a row that does not fit.
 
         A row's map is linear in the stretches between markers, so two equal differences and a
         pass over ``state + k · difference`` that gives the same difference back prove it for
@@ -213,28 +224,26 @@ class Repeater:
         """
         if len(after) != len(state):
             return None
-        second, third, snags = self._pass(pairs, after, ONCE, in_round, None)
+        _, third, snags = self._pass(pairs, after, ONCE, in_round, None)
         step = tuple(b.fixed - a.fixed for a, b in zip(state, after, strict=True))
-        if snags:
-            # The second repeat is a real one, so what it meets is real.
-            return second, third, [replace(snag, repeat=1) for snag in snags]
-        if len(third) != len(after) or step != tuple(
-            b.fixed - a.fixed for a, b in zip(after, third, strict=True)
-        ):
+        if snags or len(third) != len(after):
             return None
-        if left == 2 or not any(step):
-            grown = tuple(Affine(s.fixed, d) for s, d in zip(state, step, strict=True))
-            entries, _, _ = self._pass(pairs, grown, Range(0, 1), in_round, None)
-            end = tuple(Affine(s.fixed + left * d) for s, d in zip(state, step, strict=True))
-            return entries, end, []
+        if step != tuple(b.fixed - a.fixed for a, b in zip(after, third, strict=True)):
+            return None
         grown = tuple(Affine(s.fixed, d) for s, d in zip(state, step, strict=True))
         entries, result, snags = self._pass(pairs, grown, Range(0, left - 1), in_round, None)
-        if not snags and result != tuple(
+        if snags:
+            # Up to the repeat before the first misfit all is well.
+            left = min(snag.repeat for snag in snags)
+            if left < 1:
+                return None
+            entries, result, snags = self._pass(pairs, grown, Range(0, left - 1), in_round, None)
+        if snags or result != tuple(
             Affine(s.fixed + d, d) for s, d in zip(state, step, strict=True)
         ):
             return None
-        end = tuple(Affine(max(s.fixed + left * d, 0)) for s, d in zip(state, step, strict=True))
-        return entries, end, snags
+        end = tuple(Affine(s.fixed + left * d) for s, d in zip(state, step, strict=True))
+        return entries, end, left
 
 
 def _turned(state: State, in_round: bool) -> State:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from loopwright.model.body import Body, Fill, Group, Step, Stitches
+from loopwright.model.body import Body, Fill, Group, Step, Stitches, words_of
 from loopwright.notation.bounds import MAX_MARKERS
 from loopwright.notation.source import Span
 
@@ -129,9 +129,13 @@ class _Maker:
 
     def _group(self, step: Group) -> None:
         """A group with markers or fills, written out; its markers bound how often."""
+        if step.into is not None:
+            self.trouble = ("into", step.span)
+            return
         for _ in range(step.number(self.size)):
+            before = (len(self.ops), self.markers)
             self.add(step.steps)
-            if self.trouble is not None:
+            if self.trouble is not None or before == (len(self.ops), self.markers):
                 return
 
     def _fixed(self, step: Step) -> None:
@@ -152,7 +156,9 @@ class _Maker:
     def _fill(self, step: Fill) -> None:
         found = _measure(step.steps, self.size)
         self.even = self.even and found.even
-        if found.takes == 0:
+        if any(s.stitch.kind == "marker" for s in words_of(step.steps)):
+            self.trouble = ("inside", step.span)
+        elif found.takes == 0:
             self.trouble = ("zero", step.span)
         elif self.open_fill:
             self.trouble = ("two", step.span)

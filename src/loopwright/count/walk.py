@@ -30,6 +30,13 @@ from loopwright.notation.bounds import MAX_NUMBER
 from loopwright.notation.source import Span
 from loopwright.notation.tree import ForRows, Times, ToLength, UntilSpent, UntilStitches
 
+_TRIED = 64
+"""Counts walked on each side for a cast-on that fits."""
+
+_NO_MATTER = ("gauge-missing", "claim-wrong", "never-bound-off", "side-flip", "row-twice",
+              "row-missing", "length-unreached")  # fmt: skip
+"""Findings that no other cast-on would mend."""
+
 
 class Estimate(Protocol):
     """What the yarn room knows, for work that ends when a strand is spent."""
@@ -406,16 +413,18 @@ class _Walker:
         if takes:
             return True
         if not self.moved and self.cast_span is not None:
-            counts = counts_for(self.pattern, self.piece, self.size, self.tapes)
-            if counts.is_empty:
-                counts = form_set(motif)
+            fewer, more = self._nearest_cast_ons(count, motif)
             self._find(
                 "cast-on-misfit",
                 self.cast_span,
                 "cast-on",
                 motif=motif,
-                numbers=(count, counts.below(count) or 0, counts.above(count) or 0, item.line),
+                numbers=(count, fewer, more, item.line),
             )
+            # Go on as if the likelier of the two had been cast on.
+            instead = [n for n in (fewer, more) if n > 0]
+            if instead:
+                self.state = (Affine(min(instead, key=lambda n: (abs(n - count), -n))),)
         else:
             counts = form_set(motif)
             self._find(
@@ -426,6 +435,31 @@ class _Walker:
                 numbers=(count, counts.below(count) or 0, counts.above(count) or 0, item.line),
             )
         return False
+
+    def _nearest_cast_ons(self, count: int, motif: Motif) -> tuple[int, int]:
+        """The nearest cast-ons below and above that the whole piece can be walked with; 0: none."""
+        if self.instead is not None:
+            return 0, 0  # a walk that only tries a count proposes no other
+        counts = counts_for(self.pattern, self.piece, self.size, self.tapes)
+        if counts.is_empty:
+            counts = form_set(motif)
+        found = [0, 0]
+        for way, step in enumerate((-1, 1)):
+            at = counts.below(count) if step < 0 else counts.above(count)
+            for _ in range(_TRIED):
+                if at is None or at < 1:
+                    break
+                if self._walks_with(at):
+                    found[way] = at
+                    break
+                at = counts.below(at - 1) if step < 0 else counts.above(at + 1)
+        return found[0], found[1]
+
+    def _walks_with(self, count: int) -> bool:
+        walk = walk_piece(
+            self.pattern, self.piece, self.size, self.tapes, self.repeater, None, count
+        )
+        return all(finding.rule in _NO_MATTER for finding in walk.findings)
 
     def _sides(self, item: Work, motif: Motif) -> None:
         if self.round:
@@ -550,19 +584,15 @@ class _Walker:
         rows = [(row, self._tape(row)) for row in motif.rows]
         reps, nearest = self.repeater.until(rows, self.state, target, self.round)
         if reps is None:
-            snags = self.repeater.run(rows, self.state, 1, 0, self.round, None)[1]
-            if snags:
-                reps = 1
-            else:
-                self._find(
-                    "count-unreached",
-                    item.amount.span,
-                    motif=motif,
-                    numbers=(count, target, *nearest),
-                )
-                self.state = (Affine(target),)
-                self.unsure = True
-                return True
+            self._find(
+                "count-unreached",
+                item.amount.span,
+                motif=motif,
+                numbers=(count, target, *nearest),
+            )
+            self.state = (Affine(target),)
+            self.unsure = True
+            return True
         self._odd_rows(item, motif, reps)
         return self._repeat(index, item, motif, motif.rows, reps, 0, following)
 
@@ -613,7 +643,7 @@ class _Walker:
         if count != total(before).fixed or snags:
             self.moved = True
         self.widest = max(self.widest, count)
-        if count > MAX_NUMBER:
+        if count > MAX_NUMBER and not any(snag.kind == "grown" for snag in snags):
             self._find("number-too-big", item.span, "stitches", numbers=(count,))
             return False
         return True

@@ -193,8 +193,8 @@ class _Builder:
         self._error(
             "out-of-place",
             f"“{word}” stands in the wrong block",
-            f"A “{word}” line belongs to {home}; this one stands {here}. A block runs from its "
-            "opening line (pattern, motif, piece) to the next opening line.",
+            f"The word “{word}” begins a line of {home}; this one stands {here}. A block "
+            "runs from its opening line (pattern, motif, piece) to the next opening line.",
             span,
             f"move it under the opening line of {home}.",
         )
@@ -392,10 +392,16 @@ class _Builder:
                 if line is not None:
                     chosen[number] = line
         missing = tuple(n for n in range(1, last + 1) if n not in chosen)
-        if missing:
+        nameless = any(
+            isinstance(p.statement, tree.RowLine)
+            and not p.statement.numbers
+            and p.statement.every is None
+            for p in lines
+        )
+        if missing and not nameless:
             self.gaps.append(RowGap(head.name, missing, last, head.span))
         rows = tuple(self._motif_row(n, chosen, head) for n in sorted(chosen))
-        if not lines or not rows:
+        if not any(isinstance(p.statement, tree.RowLine) for p in lines):
             self._error(
                 "row-missing",
                 f"the motif “{head.name.text}” has no rows",
@@ -403,7 +409,6 @@ class _Builder:
                 head.span,
                 "write “row 1: …” under it.",
             )
-            rows = ()
         motif = Motif(
             head.name, head.form, head.starts_ws, in_round, self._edge(lines), rows, head.span
         )

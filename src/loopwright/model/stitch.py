@@ -43,7 +43,7 @@ class Found:
 _COUNTED = re.compile(r"(.*?)(\d+(?:/\d+)*)$")
 _TOGETHER = re.compile(r"([kp])(\d+)tog$")
 _CABLE = re.compile(r"([ct])(\d+)([fb])$")
-_NUMBER_WORDS = {2: "two", 3: "three", 4: "four", 5: "five", 6: "six", 7: "seven", 8: "eight"}
+_LONGEST = 1_200  # a hundred sizes of eleven digits fit
 
 
 @lru_cache(maxsize=1)
@@ -144,6 +144,8 @@ class Dictionary:
         return self._own.get(word) or self._trade.get(word) or _of_a_family(word)
 
     def _find(self, word: str) -> Found | None:
+        if len(word) > _LONGEST:
+            return None
         stitch = self._whole(word)
         if stitch is not None:
             return Found(stitch, (1,))

@@ -23,6 +23,7 @@ def _habit(shape: str, message: str, help: str) -> Habit:
     return Habit(re.compile(shape), message, help)
 
 
+_LOOKED_AT = 300  # characters of a line; some shapes look at each more than once
 _ROW = r"^\s*(?:rows?|rounds?|every)\b.*"
 
 HABITS: tuple[Habit, ...] = (
@@ -39,7 +40,7 @@ HABITS: tuple[Habit, ...] = (
     ),
     _habit(
         r"^\s*(?:rnd)s?\b\.?\s*(\d*)",
-        "A round is written out here.",
+        "The word “round” is written out.",
         "write “round {1}:”.",
     ),
     _habit(
@@ -53,7 +54,12 @@ HABITS: tuple[Habit, ...] = (
         "write “cast on {1}”.",
     ),
     _habit(
-        r"^\s*(?:bind-off|bo|cast\s+off)\b",
+        r"^\s*cast(?:\s+|-)off\b",
+        "Casting off is called binding off here.",
+        "write “bind off”, with “in A” and “by METHOD” behind it where you want them.",
+    ),
+    _habit(
+        r"^\s*(?:bind-off|bo)\b",
         "Binding off is written as two words.",
         "write “bind off”, with “in A” and “by METHOD” behind it where you want them.",
     ),
@@ -156,7 +162,7 @@ HABITS: tuple[Habit, ...] = (
 
 def habit_of(line: str) -> tuple[str, str] | None:
     """The answer to the first habit found in a line: message and help, or None."""
-    lowered = line.lower()
+    lowered = line[:_LOOKED_AT].lower()
     for habit in HABITS:
         match = habit.shape.search(lowered)
         if match:

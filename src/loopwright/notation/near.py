@@ -24,7 +24,7 @@ def distance(one: str, other: str, limit: int = 2) -> int:
         if min(row) > limit:
             return limit + 1
         older = previous
-    return row[-1]
+    return min(row[-1], limit + 1)
 
 
 def nearest(word: str, known: Iterable[str]) -> str | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any
 
 from lark import Token, Transformer, v_args
@@ -12,6 +13,7 @@ from loopwright.notation.quantity import UNIT_WORDS, Quantity, read_number
 from loopwright.notation.source import Span
 from loopwright.problem import ERROR, Problem
 
+_LONG_NUMBER = re.compile(r"\d{11}|[2-9]\d{9}|1[0-9]{9}(?<!1000000000)")
 _TOO_BIG = f"Loopwright counts up to {MAX_NUMBER:,}."
 
 
@@ -350,7 +352,7 @@ class Shaper(Transformer[Token, tree.Statement]):
         if first.type == "NUMBER":
             return tree.Form(0, self._count(first).values[0], span)
         digits = first[:-1]
-        unit = int(digits) if digits else 1
+        unit = int(digits[:12]) if digits else 1
         if unit > MAX_NUMBER:
             self._slip("number-too-big", "the number is too big", _TOO_BIG, span)
             unit = MAX_NUMBER
@@ -449,6 +451,14 @@ class Shaper(Transformer[Token, tree.Statement]):
     plain = steps
 
     def word(self, word: Token, *modifiers: Token) -> tree.Word:
+        if _LONG_NUMBER.search(word):
+            self._slip(
+                "number-too-big",
+                "the number is too big",
+                f"A count in this word is more than any knitting needs. {_TOO_BIG}",
+                self._span(word),
+            )
+            return tree.Word("k", (), self._span(word))
         if "/" in word:
             self.size_lists.append((word.count("/") + 1, self._span(word)))
         return tree.Word(

@@ -18,11 +18,14 @@ def check(context: Context) -> Iterator[Problem]:
                 "no count fits the width",
                 f"About {count_of(first.numbers[0], 'stitch')} would be that wide"
                 f"{in_size(context, first.size)}, but no count suits all the rows of the piece.",
-                help="look at the forms of its motifs: they exclude one another.",
+                help="look at its rows and the forms of its motifs: they exclude one another.",
             )
             continue
         count, fewer, more, _line = first.numbers
         motif = first.motif
+        proof = context.proof_of(motif, first.size) if motif is not None else None
+        if proof is not None and proof.verdict == "form":
+            continue  # the form is wrong: said by form-broken
         assert motif is not None and motif.form is not None
         form = Label(motif.form.span, "its form")
         near = [str(n) for n in (fewer, more) if n > 0]
@@ -37,7 +40,12 @@ def check(context: Context) -> Iterator[Problem]:
             message += f" The nearest {'is' if len(near) == 1 else 'are'} {numbers}."
         if first.detail == "cast-on":
             help = f"cast on {numbers}." if near else "change the motif's form."
-            work = next(s.item.span for w in context.walks for s in w.sites if s.motif is motif)
+            work = next(
+                s.item.span
+                for w in context.walks_of(first.piece)
+                for s in w.sites
+                if s.motif is motif
+            )
             labels: tuple[Label, ...] = (
                 Label(work, "worked here"),
                 Label(motif.form.span, "its form"),

@@ -15,10 +15,9 @@ def check(context: Context) -> Iterator[Problem]:
         first = group[0]
         start, end, said = first.numbers
         where = in_size(context, first.size)
-        again = f" in repeat {first.repeat + 1:,}" if first.repeat else ""
         if first.detail == "=":
             message = (
-                f"{whose(first)} starts with {count_of(start, 'stitch')}{where}{again} and leaves "
+                f"{whose(first)} starts with {count_of(start, 'stitch')}{where} and leaves "
                 f"{end:,}; the claim says {said:,}."
             )
             help = (
@@ -29,7 +28,7 @@ def check(context: Context) -> Iterator[Problem]:
         else:
             change = end - start
             message = (
-                f"{whose(first)} goes from {start:,} to {count_of(end, 'stitch')}{where}{again}, "
+                f"{whose(first)} goes from {start:,} to {count_of(end, 'stitch')}{where}, "
                 f"a change of {change:+,}; the claim says {first.detail}{said:,}."
             )
             help = f"write => {change:+,}, if the row is right."

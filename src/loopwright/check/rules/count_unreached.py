@@ -19,7 +19,14 @@ def check(context: Context) -> Iterator[Problem]:
             f"{name} begins with {count_of(count, 'stitch')}{in_size(context, first.size)} and "
             f"is to be worked until {target:,}. "
         )
-        if before == after:
+        if count == target:
+            message += "It has that count already, before the first repeat."
+        elif (target - count) * (after - before) < 0:
+            message += (
+                f"Its repeats make {'fewer' if after < before else 'more'} stitches, and "
+                f"{target:,} is {'more' if target > count else 'fewer'} than it begins with."
+            )
+        elif before == after:
             message += f"It keeps coming back to {before:,}."
         else:
             message += f"Whole repeats lead to {before:,} and then to {after:,}, past {target:,}."
@@ -27,10 +34,17 @@ def check(context: Context) -> Iterator[Problem]:
             group,
             "the count is never reached",
             message,
-            help=f"work until {after:,} or {before:,}, or begin with another count."
-            if before != after
-            else "let the motif change its count, or say how often it is worked: “x8”.",
+            help=_help(count, target, before, after),
         )
+
+
+def _help(count: int, target: int, before: int, after: int) -> str:
+    reached = [n for n in (after, before) if n not in (count, 0) and n > 0]
+    if before == after:
+        return "let the motif change its count, or say how often it is worked: “x8”."
+    if not reached or (target - count) * (after - before) <= 0:
+        return "begin with another count, or say how often it is worked: “x8”."
+    return f"work until {' or '.join(f'{n:,}' for n in reached)}, or begin with another count."
 
 
 RULE = Rule(

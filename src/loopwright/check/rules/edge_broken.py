@@ -107,7 +107,7 @@ def _problem(
         "edge-broken",
         ERROR,
         f"the row breaks the {edge.kind} edge",
-        f"The edge is {count_of(count, 'stitch')} of {edge.kind}: {_MEANS[edge.kind]}. "
+        f"The {edge.kind} edge is {count_of(count, 'stitch')} wide: {_MEANS[edge.kind]}. "
         f"{label[0].upper()}{label[1:]}, a {side}-side row, {verb} with {' '.join(shown)}.",
         span,
         (Label(edge.span, "the edge"),),

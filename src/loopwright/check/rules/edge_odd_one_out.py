@@ -22,34 +22,45 @@ def check(context: Context) -> Iterator[Problem]:
 def _look(context: Context, motif: Motif) -> Iterator[Problem]:
     if any(row.body.broken for row in motif.rows):
         return
-    rows = [EdgeRow(row, motif.is_rs(row.number), row.number) for row in motif.rows]
+    distinct: dict[tuple[int, bool], EdgeRow] = {}
+    numbers: dict[tuple[int, bool], list[int]] = {}
+    for row in motif.rows:
+        key = (id(row.body), motif.is_rs(row.number))
+        distinct.setdefault(key, EdgeRow(row, key[1], row.number))
+        numbers.setdefault(key, []).append(row.number)
+    rows = [(item, len(numbers[key])) for key, item in distinct.items()]
+    total = len(motif.rows)
     best: tuple[int, int, int, str, list[tuple[EdgeRow, str]]] | None = None
     for kind in _KINDS:
         for count in range(1, MAX_INFERRED + 1):
             odd: list[tuple[EdgeRow, str]] = []
             witnesses = 0
-            for item in rows:
+            for item, times in rows:
                 place = breaks(kind, count, item, 0)
                 if place is not None:
-                    odd.append((item, place))
+                    odd += [(item, place)] * times
                 elif fixed_at_both_ends(item, count, 0):
-                    witnesses += 1
+                    witnesses += times
             # The border must be written out in most rows to be one; one or two may fall out.
-            few = len(odd) <= 2 and len(odd) * 4 <= len(rows)
-            if not few or witnesses * 3 < len(rows) * 2:
+            few = len(odd) <= 2 and len(odd) * 4 <= total
+            if not few or witnesses * 3 < total * 2:
                 continue
             if not odd:
                 if best is None or count >= best[2]:
                     best = (witnesses, 0, count, kind, [])
                 continue
-            key = (witnesses, -len(odd), count, kind, odd)
-            if best is None or (best[0], best[1], best[2]) < (key[0], key[1], key[2]):
+            found = (witnesses, -len(odd), count, kind, odd)
+            if best is None or best[:3] < found[:3]:
                 if best is None or best[4] or count > best[2]:
-                    best = key
+                    best = found
     if best is None or not best[4]:
         return
     _, _, count, kind, odd = best
-    others = [str(r.number) for r in rows if all(r is not bad for bad, _ in odd)]
+    bad_numbers = {
+        n for key, item in distinct.items() if any(item is b for b, _ in odd) for n in numbers[key]
+    }
+    others = [str(row.number) for row in motif.rows if row.number not in bad_numbers][:12]
+    odd = list({bad.number: (bad, place) for bad, place in odd}.values())
     for bad, place in odd:
         row = bad.row
         span = row.at(row.span) if row.as_row else row.in_body(row.body.span)

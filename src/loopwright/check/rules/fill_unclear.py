@@ -19,6 +19,14 @@ _CASES = {
         "often either is worked.",
         "keep one fill in the row, or part the two by a marker (sm).",
     ),
+    "inside": (
+        "A marker stands inside this fill, so each repeat of it would place or pass one.",
+        "put the marker before or behind the fill.",
+    ),
+    "into": (
+        "What is all worked into the same stitch can hold neither a fill nor a marker.",
+        "write the stitches out: “(k1 yo k1) in 1”.",
+    ),
     "markers": (
         f"More than {MAX_MARKERS:,} markers are worked in this row.",
         "mark the places that shape the piece, no others.",

@@ -20,14 +20,18 @@ def check(context: Context) -> Iterator[Problem]:
         message = (
             f"The fill has {count_of(rest, 'stitch')} to cover{stretch(misfit)} "
             f"({misfit.have:,}, less {misfit.before:,} before it and {misfit.after:,} after it)"
-            f"{in_size(context, first.size)}, and its unit of {misfit.unit:,} goes into {rest:,} "
+            f"{in_size(context, first.size)}, and its unit of {misfit.unit:,} goes into them "
             f"{count_of(times, 'time')} with {left:,} left over."
         )
         if first.repeat:
-            message += f" It comes out in the first {first.repeat:,} repeats, and not in the next."
+            fine = count_of(first.repeat, "repeat")
+            message += f" It comes out in the first {fine}, and not in the next."
         look, help = advice(context, first)
         fewer, more = misfit.have - left, misfit.have - left + misfit.unit
-        change = f"let the row have {fewer:,} or {more:,} stitches instead of {misfit.have:,}."
+        part = "this stretch" if misfit.segments > 1 else "the row"
+        change = f"let {part} have {fewer:,} or {more:,} stitches instead of {misfit.have:,}."
+        if first.repeat and not help:
+            change = f"work the motif {count_of(first.repeat, 'time')}, or make its unit fit."
         yield context.problem(
             group,
             "the fill does not come out even",

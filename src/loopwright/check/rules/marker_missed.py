@@ -16,12 +16,13 @@ def check(context: Context) -> Iterator[Problem]:
         assert first.snag is not None
         misfit = first.snag.misfit
         hang = misfit.segments - 1
+        who = whose(first).split(", in stretch")[0]
         yield context.problem(
             group,
             "a marker is forgotten",
             f"{count_of(hang, 'marker')} {'hangs' if hang == 1 else 'hang'} on the needle, the "
-            f"next after {count_of(misfit.have, 'stitch')}, and {whose(first)[0].lower()}"
-            f"{whose(first)[1:]} does not slip or remove {'it' if hang == 1 else 'them all'}.",
+            f"next after {count_of(misfit.have, 'stitch')}, and {who[0].lower()}{who[1:]} does "
+            f"not slip or remove {'it' if hang == 1 else 'them all'}.",
             help="write sm (or rm) where the row comes to each marker. A row without any marker "
             "word leaves them where they hang, if it makes no stitch more or fewer.",
         )

@@ -21,9 +21,10 @@ def check(context: Context) -> Iterator[Problem]:
             )
         else:
             message = f"{live} of {name} are left on the needle{in_size(context, first.size)}."
-        yield context.problem(
-            group, "the piece is never bound off", message, help="end it with “bind off”."
-        )
+        help = "end it with “bind off”."
+        if first.detail == "again":
+            help = "bind off before it, or begin another piece."
+        yield context.problem(group, "the piece is never bound off", message, help=help)
 
 
 RULE = Rule(

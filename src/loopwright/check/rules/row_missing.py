@@ -25,7 +25,7 @@ def check(context: Context) -> Iterator[Problem]:
             f"Its last row is row {gap.last}, and no line gives "
             f"row{'' if one else 's'} {_numbers(gap.numbers)}.",
             gap.span,
-            help=f"add “row {gap.numbers[0]}: …”, or “every ws row: …” for all rows of a side.",
+            help=f"add “row {gap.numbers[0]}: …”, or an every-line for all rows of a side.",
         )
     for group in context.findings("row-missing"):
         expected, given = group[0].numbers

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import lcm
 
-from loopwright.check.context import Context, listed
+from loopwright.check.context import Context
 from loopwright.check.rule import Rule
 from loopwright.count.measure import height_of_row, width_gauge, width_of
 from loopwright.count.tape import FILL
@@ -24,7 +24,8 @@ def check(context: Context) -> Iterator[Problem]:
         for kind in ("width", "length"):
             own = getattr(piece, kind)
             measure = own or (getattr(pattern, kind) if number == 0 else None)
-            if measure is not None and measure.unit is not None:
+            wrong = measure is not None and len(measure.values) not in (1, len(context.sizes))
+            if measure is not None and measure.unit is not None and not wrong:
                 yield from _check(context, piece, kind, measure)
 
 
@@ -53,7 +54,7 @@ def _check(context: Context, piece: Piece, kind: str, measure: Quantity) -> Iter
         WARNING,
         f"the {kind} and the counts do not agree",
         f"The {way} of {piece.name.text} at the stated gauge do not give the stated {kind}: "
-        f"{listed(texts)}. That is more than half a repeat off.",
+        f"{'; '.join(texts)}. That is more than half a repeat off.",
         measure.span,
         help=f"state the {kind} that the counts give, or let Loopwright find the counts: "
         + ("“cast on for width”." if kind == "width" else "“work … to length”."),

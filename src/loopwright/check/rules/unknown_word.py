@@ -7,10 +7,12 @@ from collections.abc import Iterator
 
 from loopwright.check.context import Context
 from loopwright.check.rule import Rule
+from loopwright.model.pattern import UnknownWord
 from loopwright.model.stitch import Dictionary
 from loopwright.notation.near import nearest
 from loopwright.problem import ERROR, Edit, Fix, Problem
 
+_GUESSED = 200  # unknown words for which a near one is looked for
 _HABITS: dict[str, str] = {
     "rep": "a repeat stands between two stars: “* k1 p1 *”.",
     "repeat": "a repeat stands between two stars: “* k1 p1 *”.",
@@ -31,6 +33,9 @@ _HABITS: dict[str, str] = {
     "yrn": "write yo.",
     "yon": "write yo.",
     "tog": "write the word together, as in k2tog.",
+    "into": "a group that is all worked into one stitch ends with “in 1”: “(k1 yo k1) in 1”.",
+    "next": "a group that is all worked into one stitch ends with “in 1”: “(k1 yo k1) in 1”.",
+    "in": "a group that is all worked into one stitch ends with “in 1”: “(k1 yo k1) in 1”.",
     "and": "steps follow one another without “and”.",
     "then": "steps follow one another without “then”.",
     "twice": "write “(k1 p1) x2”.",
@@ -43,7 +48,16 @@ _HABITS: dict[str, str] = {
 def check(context: Context) -> Iterator[Problem]:
     own = {s.word: s for s in context.pattern.stitches}
     known = Dictionary(own).words()
+    source = context.pattern.source
+    lines: dict[int, list[UnknownWord]] = {}
     for word in context.pattern.unknown_words:
+        lines.setdefault(source.line_column(word.span.start)[0], []).append(word)
+    said: list[UnknownWord] = []
+    for words in lines.values():
+        # A phrase of printed patterns is one slip, however many words it has.
+        phrase = [word for word in words if word.text in _HABITS]
+        said += phrase[:1] or words
+    for number, word in enumerate(said):
         fix = None
         habit = _HABITS.get(word.text)
         repeat = re.fullmatch(r"x(\d+(?:/\d+)*)", word.text)
@@ -54,8 +68,11 @@ def check(context: Context) -> Iterator[Problem]:
         else:
             letters = word.text.rstrip("0123456789/")
             tail = word.text[len(letters) :]
-            close = nearest(word.text, known) or (
-                (near + tail) if letters and (near := nearest(letters, known)) else None
+            close = (
+                None
+                if number > _GUESSED
+                else nearest(word.text, known)
+                or ((near + tail) if letters and (near := nearest(letters, known)) else None)
             )
             if close is not None:
                 help = f"did you mean “{close}”?"
