@@ -349,7 +349,7 @@ class _Walker:
         wanted = width.mm(self.size) * gauge.stitches / gauge.over.mm()
         counts = counts_for(self.pattern, self.piece, self.size, self.tapes)
         found = counts.nearest(wanted)
-        if found is None or found < 1:
+        if found is None or not 1 <= found <= MAX_NUMBER:
             self._find("cast-on-misfit", item.span, "none", numbers=(round(wanted),))
             return None
         return found
@@ -447,7 +447,7 @@ class _Walker:
         for way, step in enumerate((-1, 1)):
             at = counts.below(count) if step < 0 else counts.above(count)
             for _ in range(_TRIED):
-                if at is None or at < 1:
+                if at is None or not 1 <= at <= MAX_NUMBER:
                     break
                 if self._walks_with(at):
                     found[way] = at

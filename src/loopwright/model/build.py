@@ -369,8 +369,12 @@ class _Builder:
                 if high > MAX_MOTIF_ROWS or low < 1 or high < low:
                     self._bad_numbers(part, placed.base, low, high)
                     continue
+                said = False
                 for number in range(low, high + 1):
                     if number in given:
+                        if said:
+                            continue
+                        said = True
                         old = given[number]
                         clashes.append(
                             (

@@ -29,6 +29,9 @@ MAX_NAME = 60
 MAX_UNCLEAR_LINES = 100
 """Lines that cannot be read before the reader gives up."""
 
+MAX_UNCLEAR_CHARACTERS = 50_000
+"""Characters of such lines before the reader gives up."""
+
 MAX_LISTED_ROWS = 1_000_000
 """Rows that `rows` lists for one size of one piece."""
 

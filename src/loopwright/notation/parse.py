@@ -8,7 +8,12 @@ from typing import Any
 
 from lark.exceptions import UnexpectedCharacters, UnexpectedInput, UnexpectedToken
 
-from loopwright.notation.bounds import MAX_LINE, MAX_NESTING, MAX_UNCLEAR_LINES
+from loopwright.notation.bounds import (
+    MAX_LINE,
+    MAX_NESTING,
+    MAX_UNCLEAR_CHARACTERS,
+    MAX_UNCLEAR_LINES,
+)
 from loopwright.notation.grammar import line_parser
 from loopwright.notation.habits import habit_of
 from loopwright.notation.near import nearest
@@ -59,7 +64,7 @@ def parse(source: Source) -> Parsed:
     problems: list[Problem] = []
     size_lists: list[tuple[int, Span]] = []
     memo: dict[str, _Read] = {}
-    unclear = 0
+    unclear = unclear_length = 0
     for number, base in enumerate(source.line_starts, 1):
         line = source.line_text(number)
         code = line
@@ -78,8 +83,10 @@ def parse(source: Source) -> Parsed:
                     result = _shifted(result, base)
                 problems.append(result)
                 unclear += 1
-                if unclear >= MAX_UNCLEAR_LINES:
-                    problems.append(_gave_up(number, len(source.line_starts), base, code))
+                unclear_length += len(code)
+                if unclear >= MAX_UNCLEAR_LINES or unclear_length >= MAX_UNCLEAR_CHARACTERS:
+                    lines = len(source.line_starts)
+                    problems.append(_gave_up(unclear, number, lines, base, code))
                     break
                 continue
             found = result
@@ -223,13 +230,14 @@ def _unknown_start(code: str, base: int, word: str) -> Problem | None:
     )
 
 
-def _gave_up(number: int, lines: int, base: int, code: str) -> Problem:
+def _gave_up(unclear: int, number: int, lines: int, base: int, code: str) -> Problem:
     return Problem(
         "line-unclear",
         ERROR,
         "too many lines cannot be read",
-        f"{MAX_UNCLEAR_LINES} lines up to line {number:,} of {lines:,} cannot be read, so the "
-        "rest was left unread.",
+        f"{unclear:,} of the lines up to line {number:,} of {lines:,} cannot be read, so the "
+        f"rest was left unread: the reader stops after {MAX_UNCLEAR_LINES} such lines, or after "
+        f"{MAX_UNCLEAR_CHARACTERS:,} characters of them.",
         Span(base, base + len(code)),
         help="this may not be a pattern source at all; start one with “loopwright new FILE”.",
     )
