@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from dataclasses import fields, is_dataclass, replace
 from functools import cache
+from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -144,10 +145,8 @@ def boxes(line: Line) -> tuple[int, ...]:
 
 def template_folder() -> Path:
     """The installed folder of the package's templates, style sheet and fonts."""
-    import loopwright.templates
-
     # Path(__file__) is cheaper at start-up than importlib.resources.
-    return Path(str(loopwright.templates.__file__)).parent
+    return Path(str(import_module("loopwright.templates").__file__)).parent
 
 
 @cache

@@ -3,17 +3,19 @@
 from __future__ import annotations
 
 from functools import lru_cache
+from importlib import import_module
 from pathlib import Path
 
 from lark import Lark
 
-import loopwright.grammars
 from loopwright.notation.shape import Shaper
 
 
 def grammar_text() -> str:
     """The text of the grammar that the package carries."""
-    return (Path(loopwright.grammars.__file__).parent / "loop.lark").read_text("utf-8")
+    # Found by name: the folder lies outside src/, and Path is cheaper than importlib.resources.
+    package = import_module("loopwright.grammars")
+    return Path(str(package.__file__)).with_name("loop.lark").read_text("utf-8")
 
 
 @lru_cache(maxsize=1)
