@@ -6,8 +6,8 @@ from dataclasses import dataclass
 
 from loopwright.count.affine import Affine, CountSet, Range
 from loopwright.count.repeat import Repeater, Snag
-from loopwright.count.row import total, work_row
 from loopwright.count.solve import TapesLike, holds_on
+from loopwright.count.tape import PLACE, Tape
 from loopwright.model.pattern import Motif
 
 
@@ -38,7 +38,7 @@ def prove(motif: Motif, size: int, tapes: TapesLike, repeater: Repeater) -> Proo
     over = Range(1, None) if form.unit else Range(0, 0)
     if form.unit == 0:
         start = (Affine(form.fixed),)
-    _, _, snags = repeater._pass(pairs, start, over, motif.in_round, None)
+    _, _, snags = repeater.sweep(pairs, start, over, motif.in_round, None)
     if not snags:
         return Proof(motif, size, "ok", (), CountSet.none())
     if any(snag.kind in ("no-marker", "marker-missed") for snag in snags):
@@ -61,10 +61,6 @@ def prove(motif: Motif, size: int, tapes: TapesLike, repeater: Repeater) -> Proo
     return Proof(motif, size, verdict, tuple(snags), holds)
 
 
-def _places(tape: object) -> bool:
-    from loopwright.count.tape import PLACE, Tape
-
-    return isinstance(tape, Tape) and any(op.kind == PLACE for op in tape.ops)
-
-
-__all__ = ["Proof", "prove", "total", "work_row"]
+def _places(tape: Tape) -> bool:
+    """Whether a row places a marker itself."""
+    return any(op.kind == PLACE for op in tape.ops)

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 
 from loopwright.count.affine import Affine, Range
 from loopwright.count.row import ONCE, Misfit, Outcome, State, total, work_row
-from loopwright.count.tape import FILL, Tape
+from loopwright.count.tape import Tape
 from loopwright.model.pattern import Row
 from loopwright.notation.bounds import MAX_GEOMETRIC, MAX_NUMBER
 
@@ -104,7 +104,7 @@ class Repeater:
         walked = 0
         while done < reps:
             left = reps - done
-            entries, after, found = self._pass(pairs, state, ONCE, in_round, following)
+            entries, after, found = self.sweep(pairs, state, ONCE, in_round, following)
             self._collect(snags, found, done)
             if left == 1 or found:
                 # Behind a snag every repeat would only say it again.
@@ -128,7 +128,7 @@ class Repeater:
                 snags.append(Snag("grown", row, tape, 0, done, misfit))
                 break
         if part:
-            entries, after, found = self._pass(pairs[:part], state, ONCE, in_round, following)
+            entries, after, found = self.sweep(pairs[:part], state, ONCE, in_round, following)
             self._collect(snags, found, reps)
             chunks.append(Chunk(entries, 1, 0, after))
         return chunks, snags
@@ -144,7 +144,7 @@ class Repeater:
         count = total(state).fixed
         reps = 0
         while reps < MAX_GEOMETRIC:
-            _, after, found = self._pass(pairs, state, ONCE, in_round, None)
+            _, after, found = self.sweep(pairs, state, ONCE, in_round, None)
             reps += 1
             if found:
                 return reps, (count, count)  # worked so far, that row says what is wrong
@@ -172,7 +172,7 @@ class Repeater:
         row, tape = pair
         outcome = self.once(tape, state)
         if outcome.misfit is not None:
-            entries, after, found = self._pass([pair], state, ONCE, in_round, following)
+            entries, after, found = self.sweep([pair], state, ONCE, in_round, following)
             return [Chunk(entries, 1, 0, after)], found
         after = _turned(outcome.state, in_round)
         entry = Entry(row, total(state), total(after), outcome.fills, outcome.yarn, False)
@@ -185,7 +185,7 @@ class Repeater:
                 seen.add(snag.row)
                 snags.append(replace(snag, repeat=snag.repeat + done))
 
-    def _pass(
+    def sweep(
         self, pairs: list[Pair], state: State, over: Range, in_round: bool, following: Tape | None
     ) -> tuple[tuple[Entry, ...], State, list[Snag]]:
         """All the rows once, for every repeat of `over` at once."""
@@ -224,20 +224,20 @@ class Repeater:
         """
         if len(after) != len(state):
             return None
-        _, third, snags = self._pass(pairs, after, ONCE, in_round, None)
+        _, third, snags = self.sweep(pairs, after, ONCE, in_round, None)
         step = tuple(b.fixed - a.fixed for a, b in zip(state, after, strict=True))
         if snags or len(third) != len(after):
             return None
         if step != tuple(b.fixed - a.fixed for a, b in zip(after, third, strict=True)):
             return None
         grown = tuple(Affine(s.fixed, d) for s, d in zip(state, step, strict=True))
-        entries, result, snags = self._pass(pairs, grown, Range(0, left - 1), in_round, None)
+        entries, result, snags = self.sweep(pairs, grown, Range(0, left - 1), in_round, None)
         if snags:
             # Up to the repeat before the first misfit all is well.
             left = min(snag.repeat for snag in snags)
             if left < 1:
                 return None
-            entries, result, snags = self._pass(pairs, grown, Range(0, left - 1), in_round, None)
+            entries, result, snags = self.sweep(pairs, grown, Range(0, left - 1), in_round, None)
         if snags or result != tuple(
             Affine(s.fixed + d, d) for s, d in zip(state, step, strict=True)
         ):
@@ -283,6 +283,3 @@ def _most_likely(
             if work_row(following, (Affine(guess),)).misfit is None:
                 return (Affine(guess),)
     return (Affine(guesses[0]),)
-
-
-__all__ = ["FILL", "Chunk", "Entry", "Pair", "Repeater", "Snag"]

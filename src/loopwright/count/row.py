@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from math import gcd
 
 from loopwright.count.affine import Affine, Range, first_negative, first_not_zero
 from loopwright.count.tape import FILL, FIXED, PLACE, REMOVE, SLIP, Op, Tape
@@ -227,8 +228,6 @@ class _Worker:
             return True
         if kind == "uneven":
             # fixed + unit·n runs through all residues of its gcd: some fits if the gcd divides.
-            from math import gcd
-
             return rest.fixed % gcd(rest.unit, unit) != 0
         if unit == 0:
             n = -rest.fixed // rest.unit

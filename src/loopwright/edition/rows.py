@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from loopwright.count.repeat import Entry
-from loopwright.count.walk import Bound, Cast, Event, Said, Walk, Worked
+from loopwright.count.walk import Bound, Cast, Event, Walk, Worked
 from loopwright.edition.document import Line, Section
 from loopwright.edition.numbers import count_text, many_times, more_times, sized
 from loopwright.edition.phrases import FillTimes, Phraser, Used
@@ -496,6 +496,3 @@ def _method(name: str | None, kind: str) -> str:
     if name.casefold().split()[-1] in ("method", kind):
         return f" by the {name}"
     return f" by the {name} method"
-
-
-__all__ = ["PieceWriter", "Said"]

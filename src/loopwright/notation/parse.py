@@ -258,6 +258,3 @@ def _shifted(problem: Problem, base: int) -> Problem:
         problem.sizes,
         fix,
     )
-
-
-__all__ = ["Parsed", "parse", "split_comment"]

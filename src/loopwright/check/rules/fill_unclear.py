@@ -35,10 +35,8 @@ _CASES = {
 
 
 def check(context: Context) -> Iterator[Problem]:
-    seen = set()
     for group in context.findings("fill-unclear"):
         message, help = _CASES[group[0].detail]
-        seen.add(group[0].span)
         yield context.problem(group, "the fill cannot be counted", message, help=help)
 
 
