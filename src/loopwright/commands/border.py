@@ -1,0 +1,48 @@
+"""What the commands share: how they speak, what they return, and a call that is wrong."""
+
+from __future__ import annotations
+
+import os
+import sys
+from collections.abc import Sequence
+from typing import TextIO
+
+from loopwright.check.checked import Checked
+from loopwright.check.printing import Style, problems_text
+from loopwright.compile import check_source
+from loopwright.files import read_source
+
+OK, BAD_PATTERN, BAD_CALL = 0, 1, 2
+
+
+class Usage(Exception):
+    """A call that is wrong; the text says how."""
+
+
+def say(text: str) -> None:
+    """To standard error: everything that is no result."""
+    print(text, file=sys.stderr)
+
+
+def style(stream: TextIO | None = None) -> Style:
+    """Colour only on a terminal, and never with NO_COLOR set."""
+    plain = "NO_COLOR" in os.environ or os.environ.get("TERM") == "dumb"
+    return Style(colour=(stream or sys.stderr).isatty() and not plain)
+
+
+def report(checked: Checked) -> None:
+    """The problems of a file, to standard error."""
+    if checked.problems:
+        say(problems_text(checked.problems, checked.source, style()))
+
+
+def read_and_check(path: str) -> Checked:
+    """Check a file and report its problems. Raises `Unreadable`."""
+    checked = check_source(read_source(path))
+    report(checked)
+    return checked
+
+
+def status_of(checked: Sequence[Checked]) -> int:
+    """The exit status that the problems of some files ask for."""
+    return BAD_PATTERN if any(c.has_errors for c in checked) else OK

@@ -1,0 +1,68 @@
+"""`loopwright build`: the editions of a source."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+
+from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, Usage, report, say
+from loopwright.compile import check_source
+from loopwright.files import read_source, write_whole
+
+HELP = "check a source, then make its editions"
+EXAMPLE = "loopwright build examples/skerry-throw.loop --to pdf --paper letter"
+
+
+def options(parser: argparse.ArgumentParser) -> None:
+    """The options of the command."""
+    parser.add_argument("file", metavar="FILE")
+    parser.add_argument(
+        "--to",
+        default="pdf,html,text",
+        metavar="KINDS",
+        help="which of pdf, html and text, with commas (default: all)",
+    )
+    parser.add_argument("--out", default="out", metavar="DIR", help="the folder (default: out)")
+    parser.add_argument("--size", metavar="NAME", help="one size only")
+    parser.add_argument(
+        "--units", choices=("cm", "in"), help="which unit stands first (default: as written)"
+    )
+    parser.add_argument("--paper", choices=("a4", "letter"), default="a4")
+    parser.add_argument(
+        "--counts",
+        choices=("changes", "all"),
+        default="changes",
+        help="stitch counts where they change, or after every row",
+    )
+
+
+def run(args: argparse.Namespace) -> int:
+    """Run it; gives the exit status."""
+    from loopwright.build import BuildOptions, build_editions
+
+    kinds = tuple(kind.strip() for kind in args.to.split(",") if kind.strip())
+    known = ("pdf", "html", "text")
+    for kind in kinds:
+        if kind not in known:
+            raise Usage(f"there is no edition “{kind}”; there are {', '.join(known)}")
+    if not kinds:
+        raise Usage(f"--to names no edition; there are {', '.join(known)}")
+    checked = check_source(read_source(args.file))
+    report(checked)
+    if checked.has_errors:
+        say("loopwright: nothing was written, because the pattern has errors")
+        return BAD_PATTERN
+    if args.size is not None and args.size not in checked.pattern.sizes:
+        raise Usage(
+            f"there is no size “{args.size}”; the pattern has {', '.join(checked.pattern.sizes)}"
+        )
+    options = BuildOptions(kinds, args.size, args.units, args.paper, args.counts)
+    name = "pattern" if args.file == "-" else Path(args.file).stem
+    made, failed = build_editions(checked, options, name)
+    for suffix, data in made:
+        path = Path(args.out) / suffix
+        write_whole(path, data)
+        print(path)
+    for message in failed:
+        say(f"loopwright: {message}")
+    return BAD_CALL if failed else OK

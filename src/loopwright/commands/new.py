@@ -1,0 +1,32 @@
+"""`loopwright new`: a small, commented starter source."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+
+from loopwright.commands.border import OK, Usage
+from loopwright.files import write_whole
+
+HELP = "write a small, commented starter source"
+EXAMPLE = "loopwright new my-cloth.loop"
+
+
+def options(parser: argparse.ArgumentParser) -> None:
+    """The options of the command."""
+    parser.add_argument("file", metavar="FILE")
+
+
+def run(args: argparse.Namespace) -> int:
+    """Run it; gives the exit status."""
+    from loopwright.starter import starter
+
+    path = Path(args.file)
+    if not path.suffix:
+        path = path.with_suffix(".loop")
+    if path.exists() or path.is_symlink():
+        raise Usage(f"{path} is there already, and new never overwrites")
+    title = path.stem.replace("-", " ").replace("_", " ").title()
+    write_whole(path, starter(str(path), title).encode("utf-8"))
+    print(f"{path} is written; check it with: loopwright check {path}")
+    return OK
