@@ -10,10 +10,12 @@ from loopwright.edition.numbers import sized, times
 from loopwright.facts.words import terms
 from loopwright.model.body import Body, Fill, Group, Step, Stitches
 from loopwright.model.stitch import Stitch
+from loopwright.notation.tree import Special
 
 _SINGLE = {"k", "p", "sl"}  # printed with their count: k2
 # Of these nobody asks how many stitches they take and make.
-_PLAIN_KINDS = {"marker", "slip", "bind", "cast", "drop"}
+_PLAIN_KINDS = {"marker", "turn", "slip", "bind", "cast", "drop"}
+_ENDS = ("last", "gap")  # they say where the fill before them stops
 _MODIFIERS = {
     "wyif": "with yarn in front",
     "wyib": "with yarn in back",
@@ -97,7 +99,7 @@ class Phraser:
                 text = self._fill(step, steps[at + 1 :])
                 if text:
                     parts.append(text)
-            else:
+            elif not isinstance(step, Special) or step.kind not in _ENDS:
                 parts.append(self._step(step, 0))
         return parts
 
@@ -123,7 +125,21 @@ class Phraser:
             if set(values) == {1}:
                 return inner
             return f"{left}{inner}{right} {times(values)}"
+        if isinstance(step, Special):
+            return self._special(step)
         return self._fill(step, ())
+
+    def _special(self, step: Special) -> str:
+        name = step.name.text if step.name is not None else ""
+        if step.kind == "take":
+            self.used.term("sts")
+            return f"slip the held {name} sts back to the left needle"
+        values = [step.count.at(size) if step.count is not None else 0 for size in self.sizes]
+        word = "st" if set(values) == {1} else "sts"
+        self.used.term(word)
+        if step.kind == "hold":
+            return f"place next {sized(values)} {word} on a holder for {name}"
+        return f"pick up and knit {sized(values)} {word}{along(name)}"
 
     def _stitches(self, step: Stitches) -> str:
         stitch = step.stitch
@@ -167,20 +183,33 @@ class Phraser:
     def _end(self, after: tuple[Step, ...]) -> str:
         """Where a fill stops: ``end``, ``last 2 sts``, ``marker``, ``2 sts before marker``."""
         rest: list[Step] = []
-        marker = False
+        marker = gap = False
+        left = [0] * len(self.sizes)
         for step in after:
+            if isinstance(step, Special) and step.kind in _ENDS:
+                gap = step.kind == "gap"
+                if step.count is not None:
+                    left = [step.count.at(size) for size in self.sizes]
+                break
             if isinstance(step, Stitches) and step.stitch.word in ("sm", "rm"):
                 marker = True
                 break
             rest.append(step)
-        left = [sum(_takes(step, size) for step in rest) for size in self.sizes]
+        for at, size in enumerate(self.sizes):
+            left[at] += sum(_takes(step, size) for step in rest)
         word = "st" if set(left) == {1} else "sts"
+        place = "marker" if marker else "gap" if gap else ""
         if set(left) == {0}:
-            return "marker" if marker else "end"
+            return place or "end"
         self.used.term(word)
-        if marker:
-            return f"{sized(left)} {word} before marker"
+        if place:
+            return f"{sized(left)} {word} before {place}"
         return f"last {'st' if word == 'st' else f'{sized(left)} sts'}"
+
+
+def along(edge: str) -> str:
+    """`` along the left edge``; nothing where no edge is named."""
+    return f" along the {edge} edge" if edge else ""
 
 
 def _has_fill(steps: tuple[Step, ...]) -> bool:
@@ -203,6 +232,8 @@ def _closed(steps: tuple[Step, ...]) -> bool:
 def _takes(step: Step, size: int) -> int:
     if isinstance(step, Stitches):
         return step.stitch.takes * step.number(size)
+    if isinstance(step, Special):
+        return step.count.at(size) if step.kind == "hold" and step.count is not None else 0
     if isinstance(step, Group) and step.into is not None:
         return step.into.at(size)
     inner = sum(_takes(s, size) for s in step.steps)

@@ -4,23 +4,30 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from loopwright.count.live import total
 from loopwright.count.repeat import Entry
-from loopwright.count.walk import Bound, Cast, Event, Walk, Worked
+from loopwright.count.walk import Bound, Cast, Event, Moved, Walk, Worked
 from loopwright.edition.document import Line, Section
 from loopwright.edition.numbers import count_text, many_times, more_times, sized
-from loopwright.edition.phrases import FillTimes, Phraser, Used
+from loopwright.edition.phrases import FillTimes, Phraser, Used, along
 from loopwright.fit.units import cm, inches
 from loopwright.model.body import same_body
 from loopwright.model.pattern import (
+    BeginRound,
     BindOff,
     CastOn,
+    Hold,
     JoinRound,
+    LeaveLive,
+    LeaveRound,
     Motif,
     Pattern,
+    PickUp,
     Piece,
     PieceRow,
     Remark,
     Row,
+    Take,
     Work,
 )
 from loopwright.notation.tree import ToLength
@@ -76,7 +83,9 @@ class PieceWriter:
             if isinstance(item, PieceRow):
                 index = self._piece_rows(index, events)
                 continue
-            if isinstance(item, CastOn):
+            if isinstance(item, Hold | Take | PickUp) or (isinstance(item, CastOn) and item.more):
+                self._move(item, here)
+            elif isinstance(item, CastOn):
                 self._cast_on(item, here)
             elif isinstance(item, BindOff):
                 self._bind_off(item, here)
@@ -84,6 +93,14 @@ class PieceWriter:
                 self._work(item, item.motif, here)
             elif isinstance(item, JoinRound):
                 self._do("Join to work in the round, taking care not to twist the stitches.")
+            elif isinstance(item, LeaveRound):
+                self._do("From here work back and forth in rows.")
+            elif isinstance(item, BeginRound):
+                count = sized([item.count.at(size) for size in self.sizes])
+                self.used.term("rnd")
+                self._do(f"K{count}: the rnd begins here from now on.")
+            elif isinstance(item, LeaveLive):
+                self._leave_live(item, here)
             elif isinstance(item, Remark):
                 self._remark(item)
             index += 1
@@ -132,7 +149,7 @@ class PieceWriter:
     def _with(self, name: str | None) -> str:
         return f"With {name}, " if name and self.many else ""
 
-    def _strand_text(self, item: CastOn | BindOff) -> str | None:
+    def _strand_text(self, item: CastOn | BindOff | PickUp) -> str | None:
         if item.strand is None:
             return None
         found = self.pattern.strand(item.strand.key)
@@ -162,6 +179,49 @@ class PieceWriter:
         else:
             text = f"{self._with(strand)}bind off all sts{_method(name, 'bind-off')}."
         self._do(text[0].upper() + text[1:], "", strand)
+
+    # --- stitches that come and go between rows -----------------------------------------------
+
+    def _leave_live(self, item: LeaveLive, here: list[list[Event]]) -> None:
+        counts = [e.count for events in here for e in events if isinstance(e, Bound)]
+        self.used.term("sts")
+        text = f"Leave the remaining {sized(counts)} sts live"
+        self._do(f"{text}: {item.text.text.rstrip('.')}." if item.text else f"{text} on a holder.")
+
+    def _move(self, item: Hold | Take | PickUp | CastOn, here: list[list[Event]]) -> None:
+        moved = [e for events in here for e in events if isinstance(e, Moved)]
+        if not moved:
+            return
+        self.used.term("sts")
+        strand = None if isinstance(item, Hold | Take) else self._strand_text(item)
+        first = sized([abs(e.counts[0]) for e in moved])
+        if isinstance(item, Hold):
+            some = "all" if item.count is None else "the next"
+            text = f"place {some} {first} sts on a holder for {item.name.text}"
+        elif isinstance(item, Take):
+            text = self._taken(item, moved)
+        elif isinstance(item, PickUp):
+            edge = along(item.edge.text if item.edge is not None else "")
+            text = f"{self._with(strand)}pick up and knit {first} sts{edge}"
+        else:
+            method = _method(item.method.text if item.method else None, "cast-on")
+            text = f"{self._with(strand)}cast on {first} more sts{method}"
+        ends = [e.total for e in moved]
+        changed = any(e.total not in (0, e.count) for e in moved)
+        if not isinstance(item, Hold) and len(moved[0].counts) > 1:
+            changed = True
+        self._do(text[0].upper() + text[1:] + ".", self._count(ends, changed), strand)
+
+    def _taken(self, item: Take, moved: list[Moved]) -> str:
+        """The held or live stitches that come onto the needle, each with its count."""
+        counts = [sized([e.counts[at] for e in moved]) for at in range(len(item.names))]
+        names = [name.text for name in item.names]
+        kind = "live" if item.joined else "held"
+        if len(names) == 1:
+            return f"place the {counts[0]} {kind} {names[0]} sts on the needle"
+        each = [f"{name} ({count})" for name, count in zip(names, counts, strict=True)]
+        listed = f"{', '.join(each[:-1])} and {each[-1]}"
+        return f"place the {kind} sts of {listed} on the needle, in this order"
 
     # --- rows of the piece -------------------------------------------------------------
 
@@ -213,18 +273,19 @@ class PieceWriter:
             return "Rnds" if plural else "Rnd"
         return "Rows" if plural else "Row"
 
-    def _label(self, first: int, rows: int, event: Worked, rs: bool | None = None) -> str:
+    def _label(self, first: int, rows: int, event: Worked, at: int = 0) -> str:
         if rows > 1:
-            return f"{self._word(event, True)} {first}–{first + rows - 1}:"
-        if event.round:
+            word = self._word(event, True) if event.is_round(at) else "Rows"
+            return f"{word} {first}–{first + rows - 1}:"
+        if event.is_round(at):
             return f"{self._word(event, False)} {first}:"
-        side = "RS" if (event.rs if rs is None else rs) else "WS"
+        side = "RS" if event.is_rs(at) else "WS"
         self.used.term(side)
         return f"Row {first} ({side}):"
 
     def _next_label(self, rows: list[int], event: Worked) -> str:
         if len(set(rows)) == 1 and rows[0] == 1:
-            if event.round:
+            if event.is_round(0):
                 self.used.term("rnd")
                 return "Next rnd:"
             sides = {g.rs for g in [event]}
@@ -314,7 +375,7 @@ class PieceWriter:
                 and all(_still(e[at + i]) for e in entries for i in range(run + 1))
             ):
                 run += 1
-            rs = event.round or (event.rs == (at % 2 == 0))
+            rs = event.is_rs(at)
             key = f"{row.every}-{id(row.body)}"
             if row.every is not None and key in every_said:
                 at += 1
@@ -334,7 +395,7 @@ class PieceWriter:
             text = self._sentence(row, fills)
             ends = [c.end.fixed for c in cells]
             changed = any(c.end.fixed != c.start.fixed for c in cells)
-            label = self._label(first + at, run, event, rs)
+            label = self._label(first + at, run, event, at)
             self.lines.append(
                 self._line("row", label, text, self._count(ends, changed), self._spelled(row))
             )
@@ -486,7 +547,7 @@ def _alike(one: Row, other: Row) -> bool:
 
 
 def _end_count(group: list[Worked]) -> int:
-    return sum(segment.fixed for segment in group[-1].chunk.after)
+    return total(group[-1].chunk.after).fixed
 
 
 def _method(name: str | None, kind: str) -> str:

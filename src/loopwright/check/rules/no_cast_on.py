@@ -16,6 +16,7 @@ def check(context: Context) -> Iterator[Problem]:
         message = {
             "never": f"This line of {name} comes before anything is cast on.",
             "bound": f"{name} is already bound off here: no stitch hangs on the needle.",
+            "more": f"No stitch of {name} hangs on the needle, so none can be added.",
             "empty": f"Nothing is ever cast on for {name}.",
         }[first.detail]
         yield context.problem(
