@@ -9,10 +9,12 @@ from loopwright.check.checked import Checked
 from loopwright.edition.document import Document
 from loopwright.edition.words import make_document
 
+KINDS = ("pdf", "html", "text", "spoken")
+
 
 @dataclass(frozen=True, slots=True)
 class BuildOptions:
-    """What to make: `kinds` are of ``pdf``, ``html``, ``text``."""
+    """What to make: `kinds` are of `KINDS`."""
 
     kinds: tuple[str, ...] = ("pdf", "html", "text")
     size: str | None = None
@@ -52,8 +54,23 @@ def build_editions(
             from loopwright.edition.html import render_html
 
             made.append((f"{name}.html", render_html(document).encode("utf-8")))
+        elif kind == "spoken":
+            made.append((f"{name}-spoken.txt", _spoken(checked, options).encode("utf-8")))
         else:
             from loopwright.edition.text import render_text
 
             made.append((f"{name}.txt", render_text(document).encode("utf-8")))
     return made, failed
+
+
+def _spoken(checked: Checked, options: BuildOptions) -> str:
+    """The spoken edition: the size that is asked for, or each in turn."""
+    from loopwright.edition.spoken import Spoken, render_spoken
+
+    sizes = (options.size,) if options.size is not None else checked.pattern.sizes
+    return render_spoken(
+        [
+            make_document(checked.pattern, checked.walks, size, options.units, "all", Spoken())
+            for size in sizes
+        ]
+    )

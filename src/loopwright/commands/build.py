@@ -20,7 +20,7 @@ def options(parser: argparse.ArgumentParser) -> None:
         "--to",
         default="pdf,html,text",
         metavar="KINDS",
-        help="which of pdf, html and text, with commas (default: all)",
+        help="which of pdf, html, text and spoken, with commas (default: pdf,html,text)",
     )
     parser.add_argument("--out", default="out", metavar="DIR", help="the folder (default: out)")
     parser.add_argument("--size", metavar="NAME", help="one size only")
@@ -38,15 +38,14 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Run it; gives the exit status."""
-    from loopwright.build import BuildOptions, build_editions
+    from loopwright.build import KINDS, BuildOptions, build_editions
 
     kinds = tuple(kind.strip() for kind in args.to.split(",") if kind.strip())
-    known = ("pdf", "html", "text")
     for kind in kinds:
-        if kind not in known:
-            raise Usage(f"there is no edition “{kind}”; there are {', '.join(known)}")
+        if kind not in KINDS:
+            raise Usage(f"there is no edition “{kind}”; there are {', '.join(KINDS)}")
     if not kinds:
-        raise Usage(f"--to names no edition; there are {', '.join(known)}")
+        raise Usage(f"--to names no edition; there are {', '.join(KINDS)}")
     checked = check_source(read_source(args.file))
     report(checked)
     if checked.has_errors:

@@ -164,7 +164,7 @@ class PieceWriter:
         method = item.method.text if item.method else None
         text = self.voice.cast_on(counts, self._said(strand), method)
         if self.piece.in_round:
-            text += f" {self.voice.join_round()}"
+            text += f"{self.voice.then}{self.voice.join_round()}"
         self._do(text, "", strand)
 
     def _finish(self, item: BindOff | LeaveLive, counts: list[int]) -> None:

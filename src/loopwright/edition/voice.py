@@ -69,6 +69,8 @@ class Voice:
 
     all_counts = False
     """Whether the count is said after every row, even where it stays."""
+    then = " "
+    """What stands between two sentences of one instruction."""
 
     def __init__(self) -> None:
         self.used = Used()
@@ -80,6 +82,10 @@ class Voice:
         word = "st" if set(values) == {1} else "sts"
         self.used.term(word)
         return word
+
+    def some(self, values: Sequence[int], kind: str = "") -> str:
+        """``180 (240, 300) sts``; `kind` stands before the word."""
+        return f"{sized(values)}{kind} {self.sts(values)}"
 
     def whole(self, word: str) -> str:
         return "knit" if word == "k" else "purl"
@@ -236,25 +242,24 @@ class Voice:
     # --- between rows -------------------------------------------------------------
 
     def cast_on(self, counts: Sequence[int], strand: str | None, method: str | None) -> str:
-        self.used.term("sts")
         return self._sentence(
-            f"{self._with(strand)}cast on {sized(counts)} sts{_by(method, 'cast-on')}"
+            f"{self._with(strand)}cast on {self.some(counts)}{_by(method, 'cast-on')}"
         )
 
     def cast_on_more(self, counts: Sequence[int], strand: str | None, method: str | None) -> str:
-        self.used.term("sts")
         return self._sentence(
-            f"{self._with(strand)}cast on {sized(counts)} more sts{_by(method, 'cast-on')}"
+            f"{self._with(strand)}cast on {self.some(counts, ' more')}{_by(method, 'cast-on')}"
         )
 
     def bind_off(self, counts: Sequence[int], strand: str | None, method: str | None) -> str:
-        self.used.term("sts")
         if method is not None and method.casefold() == "gathering":
             return self._sentence(
                 f"{self._with(strand)}cut the yarn, thread it through the remaining "
-                f"{sized(counts)} sts, draw them together and fasten off"
+                f"{self.some(counts)}, draw them together and fasten off"
             )
-        return self._sentence(f"{self._with(strand)}bind off all sts{_by(method, 'bind-off')}")
+        return self._sentence(
+            f"{self._with(strand)}bind off all {self.sts((2,))}{_by(method, 'bind-off')}"
+        )
 
     def join_round(self) -> str:
         return "Join to work in the round, taking care not to twist the stitches."
@@ -267,30 +272,27 @@ class Voice:
         return f"K{sized(counts)}: the rnd begins here from now on."
 
     def leave_live(self, counts: Sequence[int], why: str | None) -> str:
-        self.used.term("sts")
-        text = f"Leave the remaining {sized(counts)} sts live"
+        text = f"Leave the remaining {self.some(counts)} live"
         return f"{text}: {why.rstrip('.')}." if why else f"{text} on a holder."
 
     def put_aside(self, counts: Sequence[int], name: str, everything: bool) -> str:
-        self.used.term("sts")
         some = "all" if everything else "the next"
-        return f"Place {some} {sized(counts)} sts on a holder for {name}."
+        return f"Place {some} {self.some(counts)} on a holder for {name}."
 
     def pick_up(self, counts: Sequence[int], strand: str | None, edge: str) -> str:
-        self.used.term("sts")
         return self._sentence(
-            f"{self._with(strand)}pick up and knit {sized(counts)} sts{_along(edge)}"
+            f"{self._with(strand)}pick up and knit {self.some(counts)}{_along(edge)}"
         )
 
     def bring(self, names: Sequence[str], counts: Sequence[Sequence[int]], joined: bool) -> str:
         """Held stitches, or live ones of other pieces, come onto the needle."""
-        self.used.term("sts")
         kind = "live" if joined else "held"
         if len(names) == 1:
-            return f"Place the {sized(counts[0])} {kind} {names[0]} sts on the needle."
-        each = [f"{name} ({sized(count)})" for name, count in zip(names, counts, strict=True)]
+            what = f"{sized(counts[0])} {kind} {names[0]} {self.sts(counts[0])}"
+            return f"Place the {what} on the needle."
+        each = [f"{name} ({sized(n)})" for name, n in zip(names, counts, strict=True)]
         listed = f"{', '.join(each[:-1])} and {each[-1]}"
-        return f"Place the {kind} sts of {listed} on the needle, in this order."
+        return f"Place the {kind} {self.sts((2,))} of {listed} on the needle, in this order."
 
 
 def _along(edge: str) -> str:
