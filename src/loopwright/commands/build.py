@@ -7,7 +7,7 @@ from pathlib import Path
 
 from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, Usage, report, say
 from loopwright.compile import check_source
-from loopwright.files import read_source, write_whole
+from loopwright.files import read_source, write_inside
 
 HELP = "check a source, then make its editions"
 EXAMPLE = "loopwright build examples/skerry-throw.loop --to pdf --paper letter"
@@ -15,7 +15,12 @@ EXAMPLE = "loopwright build examples/skerry-throw.loop --to pdf --paper letter"
 
 def options(parser: argparse.ArgumentParser) -> None:
     """The options of the command."""
-    parser.add_argument("file", metavar="FILE")
+    parser.add_argument(
+        "files",
+        metavar="FILE",
+        nargs="+",
+        help="a source, - for standard input, or several sources and folders of sources",
+    )
     parser.add_argument(
         "--to",
         default="pdf,html,text",
@@ -34,6 +39,22 @@ def options(parser: argparse.ArgumentParser) -> None:
         default="changes",
         help="stitch counts where they change, or after every row",
     )
+    parser.add_argument(
+        "--jobs",
+        type=_at_least_one,
+        metavar="N",
+        help="processes for many sources (default: one a core)",
+    )
+    parser.add_argument(
+        "--scheduler", metavar="ADDRESS", help="build on a Dask scheduler, such as tcp://host:8786"
+    )
+
+
+def _at_least_one(text: str) -> int:
+    number = int(text)
+    if number < 1:
+        raise ValueError(text)
+    return number
 
 
 def run(args: argparse.Namespace) -> int:
@@ -46,7 +67,13 @@ def run(args: argparse.Namespace) -> int:
             raise Usage(f"there is no edition “{kind}”; there are {', '.join(KINDS)}")
     if not kinds:
         raise Usage(f"--to names no edition; there are {', '.join(KINDS)}")
-    checked = check_source(read_source(args.file))
+    options = BuildOptions(kinds, args.size, args.units, args.paper, args.counts)
+    if len(args.files) > 1 or Path(args.files[0]).is_dir():
+        from loopwright.commands.shelf import build_shelf
+
+        return build_shelf(args.files, options, args.out, args.jobs, args.scheduler)
+    file = args.files[0]
+    checked = check_source(read_source(file))
     report(checked)
     if checked.has_errors:
         say("loopwright: nothing was written, because the pattern has errors")
@@ -55,13 +82,10 @@ def run(args: argparse.Namespace) -> int:
         raise Usage(
             f"there is no size “{args.size}”; the pattern has {', '.join(checked.pattern.sizes)}"
         )
-    options = BuildOptions(kinds, args.size, args.units, args.paper, args.counts)
-    name = "pattern" if args.file == "-" else Path(args.file).stem
+    name = "pattern" if file == "-" else Path(file).stem
     made, failed = build_editions(checked, options, name)
     for suffix, data in made:
-        path = Path(args.out) / suffix
-        write_whole(path, data)
-        print(path)
+        print(write_inside(Path(args.out), suffix, data))
     for message in failed:
         say(f"loopwright: {message}")
     return BAD_CALL if failed else OK
