@@ -7,6 +7,7 @@ from typing import Literal
 
 from loopwright.check.checked import Checked
 from loopwright.edition.document import Document
+from loopwright.edition.errata import Change, with_errata
 from loopwright.edition.words import make_document
 
 KINDS = ("pdf", "html", "text", "spoken")
@@ -14,22 +15,24 @@ KINDS = ("pdf", "html", "text", "spoken")
 
 @dataclass(frozen=True, slots=True)
 class BuildOptions:
-    """What to make: `kinds` are of `KINDS`."""
+    """What to make: `kinds` are of `KINDS`; `changes` are those since the last print, if asked."""
 
     kinds: tuple[str, ...] = ("pdf", "html", "text")
     size: str | None = None
     units: str | None = None
     paper: Literal["a4", "letter"] = "a4"
     counts: str = "changes"
+    changes: tuple[Change, ...] | None = None
 
 
 def document_of(checked: Checked, options: BuildOptions) -> Document:
     """The words of a checked source. Raises ValueError where it has errors."""
     if checked.has_errors:
         raise ValueError("a pattern with errors is never rendered")
-    return make_document(
+    document = make_document(
         checked.pattern, checked.walks, options.size, options.units, options.counts
     )
+    return document if options.changes is None else with_errata(document, options.changes)
 
 
 def build_editions(

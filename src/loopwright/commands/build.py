@@ -3,11 +3,17 @@
 from __future__ import annotations
 
 import argparse
+from dataclasses import replace
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, Usage, report, say
 from loopwright.compile import check_source
 from loopwright.files import read_source, write_inside
+
+if TYPE_CHECKING:
+    from loopwright.check.checked import Checked
+    from loopwright.edition.errata import Change
 
 HELP = "check a source, then make its editions"
 EXAMPLE = "loopwright build examples/skerry-throw.loop --to pdf --paper letter"
@@ -40,6 +46,9 @@ def options(parser: argparse.ArgumentParser) -> None:
         help="stitch counts where they change, or after every row",
     )
     parser.add_argument(
+        "--since", metavar="OLD", help="list on the last page what changed since that source"
+    )
+    parser.add_argument(
         "--jobs",
         type=_at_least_one,
         metavar="N",
@@ -48,6 +57,16 @@ def options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--scheduler", metavar="ADDRESS", help="build on a Dask scheduler, such as tcp://host:8786"
     )
+
+
+def _changes(path: str, new: Checked, units: str | None) -> tuple[Change, ...]:
+    """What changed since the source at `path`. Raises Usage where it cannot be compared."""
+    from loopwright.edition.errata import Version, errata
+
+    old = check_source(read_source(path))
+    if old.has_errors:
+        raise Usage(f"{path} has errors, so it cannot be what was printed")
+    return errata(Version(old.pattern, old.walks), Version(new.pattern, new.walks), units)
 
 
 def _at_least_one(text: str) -> int:
@@ -71,6 +90,9 @@ def run(args: argparse.Namespace) -> int:
     if len(args.files) > 1 or Path(args.files[0]).is_dir():
         from loopwright.commands.shelf import build_shelf
 
+        if args.since is not None:
+            raise Usage("--since belongs to one source, not to a shelf of them")
+
         return build_shelf(args.files, options, args.out, args.jobs, args.scheduler)
     file = args.files[0]
     checked = check_source(read_source(file))
@@ -82,6 +104,8 @@ def run(args: argparse.Namespace) -> int:
         raise Usage(
             f"there is no size “{args.size}”; the pattern has {', '.join(checked.pattern.sizes)}"
         )
+    if args.since is not None:
+        options = replace(options, changes=_changes(args.since, checked, args.units))
     name = "pattern" if file == "-" else Path(file).stem
     made, failed = build_editions(checked, options, name)
     for suffix, data in made:
