@@ -68,7 +68,9 @@ class Spoken(Voice):
     def whole(self, word: str) -> str:
         return f"{'Knit' if word == 'k' else 'Purl'} every stitch"
 
-    def stitches(self, stitch: Stitch, values: Sequence[int], modifiers: Sequence[str]) -> str:
+    def stitches(
+        self, stitch: Stitch, values: Sequence[int], modifiers: Sequence[str], between: str = ""
+    ) -> str:
         number = values[0]
         tail = "".join(f" {MODIFIERS[modifier]}" for modifier in modifiers)
         found = _words().get(stitch.word)
@@ -125,11 +127,10 @@ class Spoken(Voice):
 
     # --- rows -------------------------------------------------------------
 
-    def _with(self, strand: str | None) -> str:
-        return f"with strand {strand}{STEP}" if strand else ""
-
-    def _sentence(self, text: str) -> str:
+    def _sentence(self, text: str, strand: str | None = None) -> str:
         steps = [step for step in text.split(STEP) if step]
+        if strand:
+            steps.insert(0, f"with strand {strand}")
         return STEP.join(f"{step[:1].upper()}{step[1:]}." for step in steps)
 
     def _side(self, rs: bool) -> str:

@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
-from loopwright.edition.numbers import count_text, many_times, more_times, sized, times
-from loopwright.facts.words import terms
+from loopwright.edition.catalogue import ENGLISH, Catalogue
+from loopwright.edition.numbers import in_words, sized
 from loopwright.model.stitch import Stitch
 
 _SINGLE = {"k", "p", "sl"}  # printed with their count: k2
@@ -28,22 +28,31 @@ MODIFIERS = {
 
 @dataclass(slots=True)
 class Used:
-    """The abbreviations that were printed: what they mean, and what the stitch takes and makes."""
+    """The abbreviations that were printed: what they mean, and what the stitch takes and makes.
 
+    They are those of a `catalogue`: the words of one language.
+    """
+
+    catalogue: Catalogue = ENGLISH
     found: dict[str, tuple[str, str]] = field(default_factory=dict)
 
     def term(self, *names: str) -> None:
         """General words of the trade: st, sts, rep, RS …"""
         for name in names:
-            self.found.setdefault(name, (terms()[name], ""))
+            short, meaning = self.catalogue.term(name)
+            if meaning:
+                self.found.setdefault(short, (meaning, ""))
 
     def stitch(self, stitch: Stitch) -> None:
         plain = stitch.word in ("k", "p") or stitch.kind in _PLAIN_KINDS
-        note = "" if plain else f"takes {stitch.takes}, makes {stitch.makes}"
-        self.found.setdefault(stitch.abbr, (stitch.meaning, note))
+        note = self.catalogue.text("takes {takes}, makes {makes}")
+        note = "" if plain else note.format(takes=stitch.takes, makes=stitch.makes)
+        short, meaning = self.catalogue.stitch(stitch)
+        self.found.setdefault(short, (meaning, note))
 
     def modifier(self, word: str) -> None:
-        self.found.setdefault(word, (MODIFIERS[word], ""))
+        short, meaning = self.catalogue.modifier(word, MODIFIERS[word])
+        self.found.setdefault(short, (meaning, ""))
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,15 +74,28 @@ class Unit:
 
 
 class Voice:
-    """The printed English of the trade, with its abbreviations; notes in `used` what it used."""
+    """The printed English of the trade, with its abbreviations; notes in `used` what it used.
+
+    With another `catalogue` the same sentences come in another language. Every message is a
+    whole sentence or a part that keeps its place, so that a catalogue can turn its words round.
+    """
 
     all_counts = False
     """Whether the count is said after every row, even where it stays."""
     then = " "
     """What stands between two sentences of one instruction."""
 
-    def __init__(self) -> None:
-        self.used = Used()
+    def __init__(self, catalogue: Catalogue = ENGLISH) -> None:
+        self.catalogue = catalogue
+        self.used = Used(catalogue)
+
+    def t(self, message: str, **parts: object) -> str:
+        """A message in the catalogue's language, with its parts put in."""
+        return self.catalogue.text(message).format(**parts)
+
+    def number(self, number: int) -> str:
+        """``seven``; a figure where the trade, or the language, writes one."""
+        return in_words(number) if self.catalogue.in_words else str(number)
 
     # --- stitches -------------------------------------------------------------
 
@@ -81,28 +103,44 @@ class Voice:
         """``st`` or ``sts``."""
         word = "st" if set(values) == {1} else "sts"
         self.used.term(word)
-        return word
+        return self.catalogue.term(word)[0]
 
     def some(self, values: Sequence[int], kind: str = "") -> str:
         """``180 (240, 300) sts``; `kind` stands before the word."""
         return f"{sized(values)}{kind} {self.sts(values)}"
 
     def whole(self, word: str) -> str:
-        return "knit" if word == "k" else "purl"
+        return self.t("knit") if word == "k" else self.t("purl")
 
-    def stitches(self, stitch: Stitch, values: Sequence[int], modifiers: Sequence[str]) -> str:
-        """``k2``, ``ssk``, ``yo twice``, ``BO 3 sts``."""
+    def stitches(
+        self, stitch: Stitch, values: Sequence[int], modifiers: Sequence[str], between: str = ""
+    ) -> str:
+        """``k2``, ``ssk``, ``yo twice``, ``BO 3 sts``.
+
+        `between` says what lies before and after it (``kp``: a knit and a purl stitch): in some
+        usage a yarn over has a name for each.
+        """
         self.used.stitch(stitch)
+        tail = ""
         for modifier in modifiers:
             self.used.modifier(modifier)
-        tail = "".join(f" {modifier}" for modifier in modifiers)
+            tail += f" {self.catalogue.modifier(modifier, '')[0]}"
+        short = self.catalogue.stitch(stitch)[0]
+        if "{n}" in short:
+            return short.replace("{n}", sized(values)) + tail
         if stitch.word in _SINGLE:
-            return f"{stitch.abbr}{sized(values)}{tail}"
+            return f"{short}{sized(values)}{tail}"
         if stitch.kind in _COUNTED_KINDS:
-            return f"{stitch.abbr} {sized(values)} {self.sts(values)}{tail}"
+            return f"{short} {self.some(values)}{tail}"
         if set(values) == {1}:
-            return f"{stitch.abbr}{tail}"
-        return f"{stitch.abbr}{tail} {times(values)}"
+            return f"{short}{tail}"
+        return f"{short}{tail} {self.times(values)}"
+
+    def times(self, values: Sequence[int]) -> str:
+        """``once``, ``twice``, ``4 times``, ``4 (5, 6) times``."""
+        if set(values) == {1}:
+            return self.t("once")
+        return self.t("twice") if set(values) == {2} else self.t("{n} times", n=sized(values))
 
     def steps(self, parts: Sequence[str]) -> str:
         """The steps of a row, one after the other."""
@@ -113,65 +151,71 @@ class Voice:
         if set(values) == {1}:
             return ", ".join(inner)
         left, right = ("[", "]") if nested else ("(", ")")
-        return f"{left}{', '.join(inner)}{right} {times(values)}"
+        return f"{left}{', '.join(inner)}{right} {self.times(values)}"
 
     def into(self, inner: Sequence[str], values: Sequence[int], nested: bool) -> str:
         """Steps all worked into the next stitch or stitches."""
         left, right = ("[", "]") if nested else ("(", ")")
-        word = self.sts(values)
-        where = f"next {word}" if set(values) == {1} else f"next {sized(values)} {word}"
-        return f"{left}{', '.join(inner)}{right} in {where}"
+        steps = f"{left}{', '.join(inner)}{right}"
+        if set(values) == {1}:
+            return self.t("{steps} in next {st}", steps=steps, st=self.sts(values))
+        return self.t("{steps} in next {sts}", steps=steps, sts=self.some(values))
 
     def fill(self, unit: Unit) -> str:
         """``*k1, p1; rep from * to last 2 sts``, ``k to end``."""
         end = self._end(unit)
         if unit.only is not None:
-            return f"{unit.only.abbr} to {end}"
+            short = self.catalogue.stitch(unit.only)[0].replace("{n}", "").strip()
+            return self.t("{stitch} to {end}", stitch=short, end=end)
         self.used.term("rep")
-        return f"*{', '.join(unit.units)}; rep from * to {end}"
+        return self.t("*{steps}; rep from * to {end}", steps=", ".join(unit.units), end=end)
 
     def _end(self, unit: Unit) -> str:
         """Where a fill stops: ``end``, ``last 2 sts``, ``marker``, ``2 sts before marker``."""
+        place = {"marker": self.t("marker"), "gap": self.t("gap")}.get(unit.place, "")
         if set(unit.left) == {0}:
-            return unit.place or "end"
-        word = self.sts(unit.left)
-        if unit.place:
-            return f"{sized(unit.left)} {word} before {unit.place}"
-        return f"last {'st' if word == 'st' else f'{sized(unit.left)} sts'}"
+            return place or self.t("end")
+        if place:
+            return self.t("{sts} before {place}", sts=self.some(unit.left), place=place)
+        if set(unit.left) == {1}:
+            return self.t("last {st}", st=self.sts(unit.left))
+        return self.t("last {sts}", sts=self.some(unit.left))
 
     def hold(self, values: Sequence[int], name: str) -> str:
-        return f"place next {sized(values)} {self.sts(values)} on a holder for {name}"
+        return self.t("place next {sts} on a holder for {name}", sts=self.some(values), name=name)
 
     def take(self, name: str) -> str:
-        self.used.term("sts")
-        return f"slip the held {name} sts back to the left needle"
+        message = "slip the held {name} {sts} back to the left needle"
+        return self.t(message, name=name, sts=self.sts((2,)))
 
     def pick(self, values: Sequence[int], edge: str) -> str:
-        return f"pick up and knit {sized(values)} {self.sts(values)}{_along(edge)}"
+        sts = self.some(values)
+        if edge:
+            return self.t("pick up and knit {sts} along the {edge} edge", sts=sts, edge=edge)
+        return self.t("pick up and knit {sts}", sts=sts)
 
     # --- rows -------------------------------------------------------------
 
     def row(self, body: str, strand: str | None) -> str:
         """The sentence of a row; `strand` where the row names one of several."""
-        return self._sentence(f"{self._with(strand)}{body}")
+        return self._sentence(body, strand)
 
-    def _with(self, strand: str | None) -> str:
-        return f"With {strand}, " if strand else ""
-
-    def _sentence(self, text: str) -> str:
+    def _sentence(self, text: str, strand: str | None = None) -> str:
+        if strand:
+            text = self.t("With {strand}, {text}", strand=strand, text=text)
         return f"{text[:1].upper()}{text[1:]}."
 
     def _side(self, rs: bool) -> str:
         side = "RS" if rs else "WS"
         self.used.term(side)
-        return side
+        return self.catalogue.term(side)[0]
 
     def word(self, in_round: bool, plural: bool) -> str:
         """``Row``, ``Rows``, ``Rnd`` or ``Rnds``."""
         if not in_round:
-            return "Rows" if plural else "Row"
+            return self.t("Rows") if plural else self.t("Row")
         self.used.term("rnds" if plural else "rnd")
-        return "Rnds" if plural else "Rnd"
+        return self.t("Rnds") if plural else self.t("Rnd")
 
     def label(self, first: int, last: int, in_round: bool, rs: bool) -> str:
         """``Row 3 (RS):``, ``Rnd 3:``, ``Rows 3–6:``."""
@@ -179,131 +223,165 @@ class Voice:
             return f"{self.word(in_round, True)} {first}–{last}:"
         if in_round:
             return f"{self.word(True, False)} {first}:"
-        return f"Row {first} ({self._side(rs)}):"
+        return f"{self.word(False, False)} {first} ({self._side(rs)}):"
 
     def next_label(self, rows: Sequence[int], in_round: bool, rs: bool) -> str:
         """The label where the sizes have come to different row numbers."""
         if set(rows) == {1}:
             if in_round:
                 self.used.term("rnd")
-                return "Next rnd:"
-            return f"Next row ({self._side(rs)}):"
+                return self.t("Next rnd:")
+            return self.t("Next row ({side}):", side=self._side(rs))
         if in_round:
             self.used.term("rnds")
-        return f"Next {sized(rows)} {'rnds' if in_round else 'rows'}:"
+            return self.t("Next {n} rnds:", n=sized(rows))
+        return self.t("Next {n} rows:", n=sized(rows))
 
     def every_label(self, first: int, last: int, in_round: bool, rs: bool, rest: bool) -> str:
         """A row worked in every other row; `rest`: in every row that is not given."""
         self.used.term("foll")
         if not in_round:
-            side = self._side(rs)
-            return f"Row {first} and every foll {side} row to Row {last}:"
+            message = "Row {first} and every foll {side} row to Row {last}:"
+            return self.t(message, first=first, side=self._side(rs), last=last)
         self.used.term("rnd")
         if rest:
-            return f"Rnd {first} and every rnd not given, to Rnd {last}:"
-        return f"Rnd {first} and every foll alternate rnd to Rnd {last}:"
+            message = "Rnd {first} and every rnd not given, to Rnd {last}:"
+        else:
+            message = "Rnd {first} and every foll alternate rnd to Rnd {last}:"
+        return self.t(message, first=first, last=last)
 
     def count(self, values: Sequence[int]) -> str:
-        """``(240 sts)``."""
-        self.sts(values)
-        return count_text(values)
+        """``(240 sts)``, ``(180, 240, 300 sts)``."""
+        shown = str(values[0]) if len(set(values)) == 1 else ", ".join(map(str, values))
+        return f"({shown} {self.sts(values)})"
 
     # --- repeats of rows -------------------------------------------------------------
 
     def numbered_anew(self, name: str, in_round: bool) -> str:
-        rows = "rounds" if in_round else "rows"
-        return f"Now work the {name} repeat; its {rows} are numbered from 1."
+        if in_round:
+            return self.t("Now work the {name} repeat; its rounds are numbered from 1.", name=name)
+        return self.t("Now work the {name} repeat; its rows are numbered from 1.", name=name)
+
+    def _more(self, values: Sequence[int]) -> str:
+        """`` once more``, `` seven more times``, ``, 96 (133, 168) more times``.
+
+        Begins with what parts it from the row numbers before it: figures need the comma.
+        """
+        number = values[0] if len(set(values)) == 1 else 0
+        if number == 1:
+            return self.t(" once more")
+        if number == 2:
+            return self.t(" twice more")
+        if 0 < number < 100:
+            return self.t(" {n} more times", n=self.number(number))
+        return self.t(", {n} more times", n=sized(values))
+
+    def _often(self, values: Sequence[int]) -> str:
+        """`` once``, `` eight times``, ``, 120 times``, ``, 96 (133, 168) times``."""
+        number = values[0] if len(set(values)) == 1 else 0
+        if number in (1, 2):
+            return f" {self.times((number,))}"
+        if 0 < number < 100:
+            return f" {self.t('{n} times', n=self.number(number))}"
+        return f", {self.t('{n} times', n=sized(values))}"
 
     def repeat(self, in_round: bool, first: int, last: int, more: Sequence[int], tail: str) -> str:
         """``Rep Rows 3–6 seven more times.``"""
         self.used.term("rep")
-        return f"Rep {self.word(in_round, True)} {first}–{last}{more_times(more)}{tail}."
+        rows = f"{self.word(in_round, True)} {first}–{last}"
+        return self.t("Rep {rows}{more}{tail}.", rows=rows, more=self._more(more), tail=tail)
 
     def again(self, in_round: bool, first: int, last: int, often: Sequence[int], tail: str) -> str:
         """A repeat that was written out before."""
-        return f"Work {self.word(in_round, True)} {first}–{last}{many_times(often)}{tail}."
+        rows = f"{self.word(in_round, True)} {first}–{last}"
+        return self.t("Work {rows}{often}{tail}.", rows=rows, often=self._often(often), tail=tail)
 
     def some_rows(self, in_round: bool, first: int, rows: Sequence[int], more: bool) -> str:
         """The first rows of a repeat, alone; `more` where it was worked whole just before."""
-        how = "once more" if more else "once"
+        how = self.t(" once more") if more else f" {self.t('once')}"
         if len(set(rows)) == 1:
             plural = rows[0] > 1
             span = f"{first}–{first + rows[0] - 1}" if plural else str(first)
-            return f"Work {self.word(in_round, plural)} {span} {how}."
-        return (
-            f"Work the first {sized(rows)} {self.word(in_round, True).lower()} of the repeat "
-            f"{how}, beginning with {self.word(in_round, False)} {first}."
+            shown = f"{self.word(in_round, plural)} {span}"
+            return self.t("Work {rows}{often}{tail}.", rows=shown, often=how, tail="")
+        return self.t(
+            "Work the first {n} {rows} of the repeat{often}, beginning with {row}.",
+            n=sized(rows),
+            rows=self.word(in_round, True).lower(),
+            often=how,
+            row=f"{self.word(in_round, False)} {first}",
         )
 
     def measured(self, length: str) -> str:
         """What is added to a repeat that is worked to a length."""
-        return f"; the piece now measures about {length}"
+        return self.t("; the piece now measures about {length}", length=length)
 
     # --- between rows -------------------------------------------------------------
 
     def cast_on(self, counts: Sequence[int], strand: str | None, method: str | None) -> str:
-        return self._sentence(
-            f"{self._with(strand)}cast on {self.some(counts)}{_by(method, 'cast-on')}"
-        )
+        by = self._by(method, "cast-on")
+        return self._sentence(self.t("cast on {sts}{by}", sts=self.some(counts), by=by), strand)
 
     def cast_on_more(self, counts: Sequence[int], strand: str | None, method: str | None) -> str:
-        return self._sentence(
-            f"{self._with(strand)}cast on {self.some(counts, ' more')}{_by(method, 'cast-on')}"
-        )
+        by = self._by(method, "cast-on")
+        text = self.t("cast on {n} more {sts}{by}", n=sized(counts), sts=self.sts(counts), by=by)
+        return self._sentence(text, strand)
 
     def bind_off(self, counts: Sequence[int], strand: str | None, method: str | None) -> str:
         if method is not None and method.casefold() == "gathering":
-            return self._sentence(
-                f"{self._with(strand)}cut the yarn, thread it through the remaining "
-                f"{self.some(counts)}, draw them together and fasten off"
+            message = (
+                "cut the yarn, thread it through the remaining {sts}, draw them together and "
+                "fasten off"
             )
-        return self._sentence(
-            f"{self._with(strand)}bind off all {self.sts((2,))}{_by(method, 'bind-off')}"
-        )
+            return self._sentence(self.t(message, sts=self.some(counts)), strand)
+        by = self._by(method, "bind-off")
+        return self._sentence(self.t("bind off all {sts}{by}", sts=self.sts((2,)), by=by), strand)
+
+    def _by(self, name: str | None, kind: str) -> str:
+        """`` by the long-tail method``; a name that already says what it is stays as it is."""
+        if not name:
+            return ""
+        if name.casefold().split()[-1] in ("method", kind):
+            return self.t(" by the {name}", name=name)
+        return self.t(" by the {name} method", name=name)
 
     def join_round(self) -> str:
-        return "Join to work in the round, taking care not to twist the stitches."
+        return self.t("Join to work in the round, taking care not to twist the stitches.")
 
     def leave_round(self) -> str:
-        return "From here work back and forth in rows."
+        return self.t("From here work back and forth in rows.")
 
     def begin_round(self, counts: Sequence[int]) -> str:
         self.used.term("rnd")
-        return f"K{sized(counts)}: the rnd begins here from now on."
+        return self.t("K{n}: the rnd begins here from now on.", n=sized(counts))
 
     def leave_live(self, counts: Sequence[int], why: str | None) -> str:
-        text = f"Leave the remaining {self.some(counts)} live"
-        return f"{text}: {why.rstrip('.')}." if why else f"{text} on a holder."
+        sts = self.some(counts)
+        if why:
+            return self.t("Leave the remaining {sts} live: {why}.", sts=sts, why=why.rstrip("."))
+        return self.t("Leave the remaining {sts} live on a holder.", sts=sts)
 
     def put_aside(self, counts: Sequence[int], name: str, everything: bool) -> str:
-        some = "all" if everything else "the next"
-        return f"Place {some} {self.some(counts)} on a holder for {name}."
+        sts = self.some(counts)
+        if everything:
+            return self.t("Place all {sts} on a holder for {name}.", sts=sts, name=name)
+        return self.t("Place the next {sts} on a holder for {name}.", sts=sts, name=name)
 
     def pick_up(self, counts: Sequence[int], strand: str | None, edge: str) -> str:
-        return self._sentence(
-            f"{self._with(strand)}pick up and knit {self.some(counts)}{_along(edge)}"
-        )
+        return self._sentence(self.pick(counts, edge), strand)
 
     def bring(self, names: Sequence[str], counts: Sequence[Sequence[int]], joined: bool) -> str:
         """Held stitches, or live ones of other pieces, come onto the needle."""
-        kind = "live" if joined else "held"
         if len(names) == 1:
-            what = f"{sized(counts[0])} {kind} {names[0]} {self.sts(counts[0])}"
-            return f"Place the {what} on the needle."
+            parts = {"n": sized(counts[0]), "name": names[0], "sts": self.sts(counts[0])}
+            if joined:
+                return self.t("Place the {n} live {name} {sts} on the needle.", **parts)
+            return self.t("Place the {n} held {name} {sts} on the needle.", **parts)
         each = [f"{name} ({sized(n)})" for name, n in zip(names, counts, strict=True)]
-        listed = f"{', '.join(each[:-1])} and {each[-1]}"
-        return f"Place the {kind} {self.sts((2,))} of {listed} on the needle, in this order."
-
-
-def _along(edge: str) -> str:
-    """`` along the left edge``; nothing where no edge is named."""
-    return f" along the {edge} edge" if edge else ""
-
-
-def _by(name: str | None, kind: str) -> str:
-    """`` by the long-tail method``; a name that already says what it is stays as it is."""
-    if not name:
-        return ""
-    if name.casefold().split()[-1] in ("method", kind):
-        return f" by the {name}"
-    return f" by the {name} method"
+        listed = self.t("{some} and {last}", some=", ".join(each[:-1]), last=each[-1])
+        sts = self.sts((2,))
+        if joined:
+            message = "Place the live {sts} of {names} on the needle, in this order."
+        else:
+            message = "Place the held {sts} of {names} on the needle, in this order."
+        return self.t(message, sts=sts, names=listed)
