@@ -15,11 +15,11 @@ from loopwright.notation.bounds import (
     MAX_UNCLEAR_LINES,
 )
 from loopwright.notation.grammar import line_parser
-from loopwright.notation.habits import Answer, Reader, answer_to
+from loopwright.notation.habits import Answer, Reader, answer_to, measured, plain
 from loopwright.notation.near import nearest
 from loopwright.notation.source import Source, Span
 from loopwright.notation.terminals import LINE_WORDS, expected_text, keyword
-from loopwright.notation.tree import Placed, Statement
+from loopwright.notation.tree import NeedleLine, Placed, Statement
 from loopwright.problem import ERROR, Edit, Fix, Problem
 
 _LOWER = str.maketrans("ABCDEFGHIJKLMNOPQRSTUVWXYZ", "abcdefghijklmnopqrstuvwxyz")
@@ -158,7 +158,26 @@ def _parse_line(code: str, base: int, source: Source) -> _Read | Problem:
         statement: Any = parser.parse(code.translate(_LOWER))
     except UnexpectedInput as error:
         return _unclear(code, base, error, source)
-    return _Read(statement, tuple(shaper.problems), tuple(shaper.size_lists))
+    slips, size_lists = tuple(shaper.problems), tuple(shaper.size_lists)
+    if slips and slips[0].rule == "unit-missing" and isinstance(statement, NeedleLine):
+        slips = (_needle_slip(slips[0], code, base, source), *slips[1:])
+    return _Read(statement, slips, size_lists)
+
+
+def _needle_slip(slip: Problem, code: str, base: int, source: Source) -> Problem:
+    """A needle by its number alone (``needle US 7``) is answered with its millimetres."""
+    answer = measured(plain(code), habit_reader(source))
+    if answer is None:
+        return slip
+    return Problem(
+        slip.rule,
+        slip.severity,
+        slip.title,
+        answer.message,
+        slip.span,
+        help=answer.advice,
+        fix=whole_line_fix(answer, code, base),
+    )
 
 
 def _before_parsing(code: str, base: int) -> Problem | None:

@@ -16,11 +16,11 @@ def check(context: Context) -> Iterator[Problem]:
         name = first.piece.name.text
         if first.detail == "again":
             message = (
-                f"{live} of {name} still hang on the needle{in_size(context, first.size)} when it "
-                "casts on again."
+                f"{live} of “{name}” still hang on the needle{in_size(context, first.size)} when "
+                "it casts on again."
             )
         else:
-            message = f"{live} of {name} are left on the needle{in_size(context, first.size)}."
+            message = f"{live} of “{name}” are left on the needle{in_size(context, first.size)}."
         help = "end it with “bind off”."
         if first.detail == "again":
             help = "bind off before it, or begin another piece."

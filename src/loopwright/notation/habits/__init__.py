@@ -17,7 +17,7 @@ from loopwright.notation.habits.rows import printed_row
 
 LOOKED_AT = 300  # characters of a line; some shapes look at each more than once
 
-__all__ = ["LOOKED_AT", "Answer", "Reader", "answer_to", "plain", "printed_row"]
+__all__ = ["LOOKED_AT", "Answer", "Reader", "answer_to", "measured", "plain", "printed_row"]
 
 
 def answer_to(line: str, reader: Reader) -> Answer | None:

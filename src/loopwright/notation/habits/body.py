@@ -280,7 +280,7 @@ class _Reading:
             return None
         written = next(filter(None, match.groups()))
         count_text = number(written)
-        if not re.fullmatch(r"\s*[x×]\s?[\d/]+", match.group(), re.I):
+        if habit != "times" or not re.fullmatch(r"\s*x\s*[\d/]+", match.group(), re.I):
             self.note(habit)
         if not repeated:
             return self._times(text, inner, count_text)

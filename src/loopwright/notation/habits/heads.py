@@ -121,10 +121,10 @@ def read_head(line: str) -> Head:
         habits.append("ordinal")
     elif kind == "named":
         found = str(_CARDINALS.index(match["n"].lower()) + 1)
-        habits.append("row-list")
+        habits.append("figure")
     elif kind == "numbers":
         if re.match(r"(?:row|round)s?\d", match.group(), re.I):
-            habits.append("row-list")
+            habits.append("figure")
         found = _numbers(match["n"])
         if not re.fullmatch(r"\d+(?:\s*-\s*\d+)?(?:,\s*\d+(?:\s*-\s*\d+)?)*", match["n"]):
             habits.append("row-list")

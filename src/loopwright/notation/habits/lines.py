@@ -364,10 +364,6 @@ LINES: tuple[LineHabit, ...] = tuple(
 
 def printed_line(line: str, reader: Reader) -> Answer | None:
     """The answer to a line of print that is no row, or None."""
-    if line.count(":") == 1 and reader.reads(without := " ".join(line.replace(":", " ").split())):
-        word = line.split(maxsplit=1)[0].rstrip(":").lower()
-        return Answer(f"No colon stands in a line that starts with “{word}”.", lines=(without,),
-                      certain=True)  # fmt: skip
     for habit in LINES:
         match = habit.shape.fullmatch(line)
         answer = habit.answer(match) if match is not None else None
@@ -375,4 +371,8 @@ def printed_line(line: str, reader: Reader) -> Answer | None:
             continue
         if all(text.startswith("--") or reader.reads(text) for text in answer.lines):
             return answer
+    if line.count(":") == 1 and reader.reads(without := " ".join(line.replace(":", " ").split())):
+        word = line.split(maxsplit=1)[0].rstrip(":").lower()
+        return Answer(f"No colon stands in a line that starts with “{word}”.", lines=(without,),
+                      certain=True)  # fmt: skip
     return None

@@ -108,7 +108,7 @@ def _mended(line: str, reader: Reader) -> Answer | None:
         swap(_UNIT_DOT, r"\1", "A unit has no full stop.")
         for shape, word in _UNIT_WORDS:
             swap(shape, word, f"The unit is written “{word}”.")
-        swap(_COLON, r"\1 ", "No colon stands behind the first word of this line.")
+        swap(_COLON, r"\1 ", "Neither a colon nor “=” stands behind the first word of this line.")
     swap(_THOUSANDS, r"\1\2", "A number is written without a comma in it.")
     if re.match(r"(?:cast|width|length|work)\b", line, re.I):
         changed = text
@@ -136,6 +136,14 @@ def _finished(line: str) -> Answer | None:
 
 
 def _needle(line: str, reader: Reader) -> Answer | None:
+    alone = re.fullmatch(r"needle\s+(\d+(?:\.\d+)?)", line, re.I)
+    if alone is not None:
+        us = [needle.mm for needle in needles() if needle.us == alone[1]]
+        return Answer(
+            "A needle is given by its millimetres, with the unit.",
+            f"write “needle {alone[1]} mm”"
+            + (f", or “needle {us[0]:g} mm” if US size {alone[1]} is meant." if us else "."),
+        )
     bare = _US_FIRST.match(line)
     if bare is not None:
         us = [needle.mm for needle in needles() if needle.us == bare["number"]]

@@ -99,6 +99,10 @@ SENTENCES: dict[str, tuple[str, str]] = {
     "round-short": ("The word “round” is written out.", "write “round 1:”."),
     "row-short": ("The word “row” is written out.", "write “row 1:”."),
     "ordinal": ("The number of a row stands behind the word.", "write “row 1:”."),
+    "figure": (
+        "The number of a row is a figure behind the word, with a blank between them.",
+        "write “row 1:”.",
+    ),
     "row-list": (
         "Several rows are given as “rows 1, 3” or “rows 1-4”.",
         "write “rows 1, 3:” or “rows 1-4:”.",
