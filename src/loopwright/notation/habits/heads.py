@@ -108,6 +108,9 @@ def read_head(line: str) -> Head:
         first = re.match(r"\w+\s+(\d+)", lowered)
         if first is not None:
             certain = (int(first[1]) % 2 == 0) == (which in ("ws", "even")) and not round_
+        elif not re.match(r"all|every|each", lowered) and not spelled.endswith("s"):
+            # “ws row: purl” may be the next row of a piece.
+            certain = False
         if round_ and which in ("rs", "ws"):
             certain = False
     elif kind == "all":
