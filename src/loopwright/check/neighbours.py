@@ -14,7 +14,7 @@ def whose(finding: Finding) -> str:
     row = finding.row
     word = "Round" if row is not None and row.round else "Row"
     if finding.motif is not None and row is not None:
-        label = f"{word} {row.number} of {finding.motif.name.text}"
+        label = f"{word} {row.number} of “{finding.motif.name.text}”"
         if finding.repeat:
             label += f", in repeat {finding.repeat + 1:,},"
     else:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 # Terminals that stand for themselves are shown as written, in quotes.
 HUMAN: dict[str, str] = {
     "PATTERN": "“pattern”",
@@ -151,3 +153,17 @@ def expected_text(names: set[str]) -> str:
     if len(words) == 1:
         return words[0]
     return ", ".join(words[:-1]) + " or " + words[-1]
+
+
+# Terminals that take several spellings; the one to propose for a slip.
+_SPELLED = {"_ROWS": "rows", "_STITCHES": "stitches", "ROW": "row", "ROUND": "round",
+            "_COLOUR": "colour", "CAST": "cast", "BIND": "bind"}  # fmt: skip
+
+
+def keyword(name: str) -> str | None:
+    """The word that a terminal stands for; None where it is no fixed word of three letters."""
+    word = _SPELLED.get(name)
+    if word is None:
+        shown = HUMAN.get(name, "")
+        word = shown.strip("“”") if re.fullmatch("“[a-z]{3,}”", shown) else None
+    return word

@@ -18,7 +18,7 @@ def check(context: Context) -> Iterator[Problem]:
         help = f"write “hold 12 as {name}” where the stitches are put aside, before this line."
         if first.detail == "taken":
             text = (
-                f"{count_of(first.numbers[0], 'stitch')} waited under the name {name}, but an "
+                f"{count_of(first.numbers[0], 'stitch')} waited under the name “{name}”, but an "
                 "earlier line has taken them already."
             )
             help = "take them once only, or hold others under a name of their own."
@@ -26,12 +26,12 @@ def check(context: Context) -> Iterator[Problem]:
                 labels = (Label(first.other, "put aside here"),)
         elif first.detail == "piece":
             text = (
-                f"The piece {name} has no live stitches here: it is bound off, or it stands "
+                f"The piece “{name}” has no live stitches here: it is bound off, or it stands "
                 "further down in the file."
             )
-            help = f"end {name} with “leave live”, and let it stand before this piece."
+            help = f"end “{name}” with “leave live”, and let it stand before this piece."
         else:
-            text = f"No stitches wait under the name {name}."
+            text = f"No stitches wait under the name “{name}”."
             close = nearest(name, _names(context))
             if close is not None:
                 help = f"did you mean “{close}”?"

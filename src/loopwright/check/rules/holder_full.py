@@ -17,7 +17,7 @@ def check(context: Context) -> Iterator[Problem]:
             yield context.problem(
                 group,
                 "the row is worked again, and its holder is in use",
-                f"This row is worked {first.numbers[0]:,} times, but a holder such as {name} is "
+                f"This row is worked {first.numbers[0]:,} times, but a holder such as “{name}” is "
                 "filled or emptied once.",
                 help="write the row that holds or takes stitches as a line of the piece, once.",
             )
@@ -27,7 +27,7 @@ def check(context: Context) -> Iterator[Problem]:
         yield context.problem(
             group,
             "stitches wait under this name already",
-            f"{count_of(more, 'stitch')} are put aside as {name}, where "
+            f"{count_of(more, 'stitch')} are put aside as “{name}”, where "
             f"{count_of(there, 'stitch')} {'waits' if there == 1 else 'wait'} still.",
             help="take the first ones before, or give these a name of their own.",
             labels=labels,

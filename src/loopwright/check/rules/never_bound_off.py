@@ -20,12 +20,12 @@ def check(context: Context) -> Iterator[Problem]:
         name = first.piece.name.text
         if first.detail == "again":
             message = (
-                f"{live} of {name} still hang on the needle{in_size(context, first.size)} when it "
-                "casts on again."
+                f"{live} of “{name}” still hang on the needle{in_size(context, first.size)} when "
+                "it casts on again."
             )
         else:
             are = "is" if first.numbers[0] == 1 else "are"
-            message = f"{live} of {name} {are} left on the needle{in_size(context, first.size)}"
+            message = f"{live} of “{name}” {are} left on the needle{in_size(context, first.size)}"
             message += f": {_whence(*first.numbers)}."
         help = "end it with “bind off”, or with “leave live” and what becomes of the stitches."
         if first.detail == "again":
@@ -56,12 +56,12 @@ def _held(context: Context, group: list[Finding]) -> Problem:
     first = group[0]
     count = first.numbers[0]
     name = first.name
-    where = f"after row {first.row_number:,} of {first.piece.name.text}"
+    where = f"after row {first.row_number:,} of “{first.piece.name.text}”"
     return context.problem(
         group,
         "held stitches are never taken",
         f"{count_of(count, 'stitch')}{in_size(context, first.size)} "
-        f"{'waits' if count == 1 else 'wait'} on the holder {name}, where "
+        f"{'waits' if count == 1 else 'wait'} on the holder “{name}”, where "
         f"{'it was' if count == 1 else 'they were'} put {where}, and no later line takes "
         f"{'it' if count == 1 else 'them'}.",
         help=f"write “take {name}” where they are worked again, in this piece or in a later one.",
