@@ -104,9 +104,25 @@ def _states(motif: Motif, tapes: Sequence[Tape], in_round: bool, count: int | No
             stretches = [_least(tapes, part, parts, in_round, least) for part in range(parts)]
             if all(number is not None for number in stretches):
                 found.append(tuple(Affine(number or 0) for number in stretches))
+    elif not any(op.kind in (SLIP, REMOVE) for op in tapes[0].ops):
+        # It places its markers itself, so that one stretch hangs before it.
+        found += _whole(tapes, in_round)
     if count is not None and count <= _MOST_COUNT and parts == 1:
         found.append((Affine(count),))
     return found
+
+
+def _whole(tapes: Sequence[Tape], in_round: bool) -> list[State]:
+    """The least number of stitches on which every fill is worked, else on which the rows fit."""
+    spare: list[State] = []
+    for number in range(1, _MOST_COUNT + 1):
+        state: State = (Affine(number),)
+        times = _times(tapes, state, in_round)
+        if times is not None:
+            if all(t for ts in times for t in ts):
+                return [state]
+            spare = spare or [state]
+    return spare
 
 
 def _least(tapes: Sequence[Tape], part: int, parts: int, in_round: bool, least: int) -> int | None:
