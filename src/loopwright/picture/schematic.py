@@ -17,9 +17,9 @@ from loopwright.picture.outline import Outline, outline_of
 from loopwright.picture.svg import FACE, FRAME, INK, QUIET
 from loopwright.picture.symbols import number
 
-_BOX = 84.0  # the longer side of a drawing, in its units; each is a millimetre on paper
+_BOX = 50.0  # the longer side of a drawing, in its units; each is a millimetre on paper
 _LEAST = 12.0
-_ROOM = 13.0
+_ROOM = 13.0  # beside or below a piece, for a letter's line
 _FILL = "#eff4f4"
 
 
@@ -133,7 +133,7 @@ def measure_text(mm: float | None, inches_first: bool = False) -> str:
 
 
 def schematic_svg(schematic: Schematic) -> str:
-    """The drawing as an ``<svg>`` element, at most about 11 cm wide and high on paper."""
+    """The drawing as an ``<svg>`` element, at most about 8 cm wide and high on paper."""
     body, wide, high = _drawn(schematic)
     return (
         f'<svg class="schematic" xmlns="http://www.w3.org/2000/svg" role="img" '
@@ -151,7 +151,8 @@ def _drawn(schematic: Schematic) -> tuple[str, float, float]:
     true_wide, true_high = outline.widest * part, outline.height
     scale = _BOX / max(true_wide, true_high)
     wide, high = true_wide * scale, true_high * scale
-    left, top = _ROOM, _ROOM
+    above = any(measure.words.endswith("last row") for measure in schematic.measures)
+    left, top = 2.0, _ROOM - 3 if above else 2.0
     middle = left + max(wide, _LEAST) / 2
     right_side = [
         (middle + w * part * scale / 2, top + high - h * scale) for h, w in outline.points
@@ -179,7 +180,7 @@ def _drawn(schematic: Schematic) -> tuple[str, float, float]:
         else:
             half, y = outline.lower * part * scale / 2, bottom + 5
         parts.append(_level(middle - half, middle + half, y, measure.letter))
-    return "".join(parts), 2 * middle + 4, high + 2 * _ROOM
+    return "".join(parts), middle + max(wide, _LEAST) / 2 + 11, top + high + _ROOM - 3
 
 
 def _disc(schematic: Schematic) -> tuple[str, float, float]:

@@ -1,7 +1,7 @@
 """Charts as SVG: one path for each kind of symbol and each colour, whatever the chart's size.
 
 No script, no address, no style sheet: colours are attributes, so that a page may set others by the
-classes (``ink``, ``grid``, ``blank``, ``frame``, ``solid``, ``label``).
+classes (``ink``, ``grid``, ``blank``, ``frame``, ``strand``, ``label``).
 """
 
 from __future__ import annotations
@@ -143,7 +143,7 @@ def key_square(entry: KeyEntry, x: float, y: float, mark: int) -> str:
     half = CELL / 2 if shape.bold else 0.0
     out.append(_strokes([(x + half + a, y + b, c) for a, b, c in shape.bold], "", "1.6"))
     out.append(_strokes([(x + half + a, y + b, c) for a, b, c in shape.lines], "", "0.9"))
-    out.append(_solid([(x + a, y + b, c) for a, b, c in shape.solid], ""))
+    out.append(_strokes([(x + a, y + b, c) for a, b, c in shape.dots], "", number(shape.dot)))
     return "".join(out)
 
 
@@ -159,10 +159,6 @@ def _strokes(strokes: list[Stroke], data: str, width: str) -> str:
         f'{data}fill="none" stroke="{INK}" stroke-width="{width}" stroke-linecap="round" '
         'stroke-linejoin="round"',
     )
-
-
-def _solid(strokes: list[Stroke], data: str) -> str:
-    return _path(strokes, "solid", f'{data}fill="{INK}"')
 
 
 class _Sheet:
@@ -246,7 +242,8 @@ class _Sheet:
     def _symbols(self) -> list[str]:
         marks = marks_of(self.chart)
         lines: dict[str, list[Stroke]] = {}
-        solid: dict[str, list[Stroke]] = {}
+        dots: dict[str, list[Stroke]] = {}
+        widths: dict[str, float] = {}
         bold: dict[str, list[Stroke]] = {}
         for at, row in enumerate(self.rows, self.strip.bottom):
             y = self.y(at)
@@ -256,7 +253,8 @@ class _Sheet:
                     shape = symbol(placed.symbol, placed.cells, marks.get(placed.symbol, 0))
                     x = self.x(placed.left + 1)
                     _add(lines, placed.symbol, shape.lines, x, y)
-                    _add(solid, placed.symbol, shape.solid, x, y)
+                    _add(dots, placed.symbol, shape.dots, x, y)
+                    widths[placed.symbol] = shape.dot
             for mark in row.marks:
                 if self.strip.right <= mark.boundary <= self.strip.left:
                     shape = symbol(mark.symbol, 1)
@@ -267,7 +265,8 @@ class _Sheet:
             data = f'data-symbol="{escape(entry.symbol)}" '
             out.append(_strokes(bold.get(entry.symbol, []), data, "1.6"))
             out.append(_strokes(lines.get(entry.symbol, []), data, "0.9"))
-            out.append(_solid(solid.get(entry.symbol, []), data))
+            width = number(widths.get(entry.symbol, 0.0))
+            out.append(_strokes(dots.get(entry.symbol, []), data, width))
         return out
 
     def _frames(self) -> str:

@@ -22,14 +22,16 @@ Stroke = tuple[float, float, str]
 
 @dataclass(frozen=True, slots=True)
 class Symbol:
-    """What is drawn in the cells of a stitch: lines, and shapes that are filled.
+    """What is drawn in the cells of a stitch: lines, and dots (lines of no length, round-ended).
 
-    `bold` lines are those of markers, drawn on the line between two cells.
+    `bold` lines are those of markers, drawn on the line between two cells. `dot` is how wide the
+    dots are.
     """
 
     lines: tuple[Stroke, ...] = ()
-    solid: tuple[Stroke, ...] = ()
+    dots: tuple[Stroke, ...] = ()
     bold: tuple[Stroke, ...] = ()
+    dot: float = 0.0
 
 
 @dataclass(slots=True)
@@ -37,8 +39,8 @@ class _Pen:
     """Gathers strokes; coordinates are in units from the left upper corner of the cells."""
 
     lines: list[Stroke] = field(default_factory=list)
-    solid: list[Stroke] = field(default_factory=list)
-    bold: list[Stroke] = field(default_factory=list)
+    dots: list[Stroke] = field(default_factory=list)
+    width: float = 0.0
 
     def line(self, *points: tuple[float, float]) -> None:
         (x, y), *rest = points
@@ -52,24 +54,24 @@ class _Pen:
         self.lines.append((x, y, commands))
 
     def ring(self, x: float, y: float, r: float) -> None:
-        self.lines.append((x - r, y, _round(r)))
+        # Two curves rather than arcs, which a PDF writer takes far longer to work out.
+        up, across = number(4 / 3 * r), number(2 * r)
+        self.lines.append(
+            (x - r, y, f"c0 -{up} {across} -{up} {across} 0c0 {up} -{across} {up} -{across} 0z")
+        )
 
-    def dot(self, x: float, y: float, r: float = 1.5) -> None:
-        self.solid.append((x - r, y, _round(r)))
+    def dot(self, x: float, y: float, r: float) -> None:
+        self.dots.append((x, y, "h0"))
+        self.width = 2 * r
 
     def done(self) -> Symbol:
-        return Symbol(tuple(self.lines), tuple(self.solid), tuple(self.bold))
+        return Symbol(tuple(self.lines), tuple(self.dots), (), self.width)
 
 
 def number(value: float) -> str:
     """A coordinate as short as it can be written."""
     text = f"{value:.2f}".rstrip("0").rstrip(".")
     return "0" if text in ("-0", "") else text
-
-
-def _round(r: float) -> str:
-    a, b = number(r), number(2 * r)
-    return f"a{a} {a} 0 1 0 {b} 0a{a} {a} 0 1 0 -{b} 0z"
 
 
 def _right(pen: _Pen) -> None:
@@ -122,7 +124,7 @@ def _caret(pen: _Pen) -> None:
 
 
 def _arch(pen: _Pen) -> None:
-    pen.path(2.8, 8.5, "v-3.6a2.2 2.4 0 0 1 4.4 0v3.6")
+    pen.path(2.8, 8.5, "v-3.6c0 -3.2 4.4 -3.2 4.4 0v3.6")
 
 
 def _sssk(pen: _Pen) -> None:
@@ -137,7 +139,7 @@ def _knitwise(pen: _Pen, foot: float = 8.0) -> None:
 
 def _slipped_over(pen: _Pen) -> None:
     _vee(pen, top=3.4, foot=8.4)
-    pen.path(2.2, 2.9, "a3 2.2 0 0 1 5.6 0")
+    pen.path(2.2, 2.9, "c0 -2.6 5.6 -2.6 5.6 0")
 
 
 def _foot(pen: _Pen) -> None:
@@ -155,7 +157,7 @@ def _bar(pen: _Pen) -> None:
 
 
 def _cast_on(pen: _Pen) -> None:
-    pen.path(2, 4.2, "a3 3 0 0 0 6 0")
+    pen.path(2, 4.2, "c0 4 6 4 6 0")
     pen.line((2, 4.2), (8, 4.2))
 
 
@@ -190,7 +192,7 @@ _DRAWN: dict[str, tuple[Callable[[_Pen], None], ...]] = {
     "k1b": (_foot,),
     "brk": (_arch,),
     "brp": (_arch, _dot(5, 6.6)),
-    "bo": (lambda pen: pen.path(1.8, 7.2, "a3.2 3.2 0 0 1 6.4 0"),),
+    "bo": (lambda pen: pen.path(1.8, 7.2, "c0 -4.2 6.4 -4.2 6.4 0"),),
     "co": (_cast_on,),
     "drop": (_arrow,),
 }
