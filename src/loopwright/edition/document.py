@@ -96,13 +96,14 @@ class KeyLine:
 class ChartPicture:
     """A chart: its strips as ``<svg>`` elements, from the first columns and rows on.
 
-    In `strips` each row has a band of the class ``row`` with ``data-row``, its number. `sided`
-    tells that the key needs a column for each side; `wide` that the key has no room beside it.
-    `words` says what the chart shows.
+    Each strip stands behind the words that say which part it is (empty for the whole). Each row of
+    it has a band of the class ``row`` with ``data-row``, its number. `sided` tells that the key
+    needs a column for each side; `wide` that the key has no room beside it. `words` says what the
+    chart shows.
     """
 
     title: str
-    strips: tuple[str, ...]
+    strips: tuple[tuple[str, str], ...]
     key: tuple[KeyLine, ...]
     sided: bool
     wide: bool

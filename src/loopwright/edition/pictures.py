@@ -21,7 +21,16 @@ from loopwright.picture.cells import Chart, charts_of
 from loopwright.picture.cloth import TooLarge
 from loopwright.picture.fabric import fabric_of
 from loopwright.picture.schematic import Schematic, measure_text, schematic_svg, schematics_of
-from loopwright.picture.svg import cell_mm, chart_svg, chart_words, key_svg, marks_of, strips_of
+from loopwright.picture.svg import (
+    Strip,
+    cell_mm,
+    chart_svg,
+    chart_words,
+    key_svg,
+    marks_of,
+    strip_words,
+    strips_of,
+)
 
 _BESIDE_MM = 116.0
 """The widest chart that leaves room for its key beside it on a page."""
@@ -52,11 +61,6 @@ def with_pictures(
 def _chart(chart: Chart, number: int) -> ChartPicture:
     words = chart_words(chart)
     strips = strips_of(chart)
-    titles = (
-        [words]
-        if len(strips) == 1
-        else [f"{words} Part {part} of {len(strips)}." for part in range(1, len(strips) + 1)]
-    )
     marks = marks_of(chart)
     key = tuple(
         KeyLine(key_svg(entry, marks.get(entry.symbol, 0)), entry.rs, entry.ws)
@@ -65,15 +69,17 @@ def _chart(chart: Chart, number: int) -> ChartPicture:
     widest = max(strip.left - strip.right for strip in strips)
     return ChartPicture(
         chart.title,
-        tuple(
-            chart_svg(chart, strip, f"chart-{number}", title)
-            for strip, title in zip(strips, titles, strict=True)
-        ),
+        tuple(_strip(chart, strip, f"chart-{number}", words) for strip in strips),
         key,
         any(not row.rs for row in chart.rows),
         (widest + 5) * cell_mm(chart) > _BESIDE_MM,
         words,
     )
+
+
+def _strip(chart: Chart, strip: Strip, name: str, words: str) -> tuple[str, str]:
+    part = strip_words(chart, strip)
+    return part, chart_svg(chart, strip, name, f"{words} {part}." if part else words)
 
 
 def _schematic(found: Schematic, inches_first: bool) -> SchematicPicture:

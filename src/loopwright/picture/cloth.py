@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 from loopwright.count.walk import Bound, Cast, Walk, Worked
 from loopwright.model.pattern import Pattern, Row
 from loopwright.picture.faces import INTO, OWN, symbol_of
+from loopwright.picture.outline import steps_out
 from loopwright.picture.steps import Laid, Op, lay_out
 from loopwright.picture.thread import Colours, Palette, Thread, thread_of
 
@@ -53,8 +54,7 @@ class _Sample:
     """A row over a count of stitches, in the view from the left: arrays over what it makes.
 
     `source` is the loop below, `kept` where that loop is only slipped on, `eaten` the loops of yarn
-    that the row has taken before the stitch; `total` all that it takes. `shift` is how far to the
-    right its first stitch lies from the first loop, in stitches.
+    that the row has taken before the stitch; `total` all that it takes.
     """
 
     kind: ndarray
@@ -62,7 +62,6 @@ class _Sample:
     kept: ndarray
     eaten: ndarray
     total: float
-    shift: float
 
 
 def cloth_of(pattern: Pattern, walk: Walk, instead: Colours | None = None, seed: int = 0) -> Cloth:
@@ -88,7 +87,6 @@ class _Knitter:
         self.samples: dict[tuple[int, bool, tuple[int, ...]], _Sample | None] = {}
         self.strand: str | None = pattern.strands[0].name.key if pattern.strands else None
         self.needle: Any = None
-        self.offset = 0.0
         self.lines: list[tuple[float, Any, Any, Any]] = []
         self.anchor = _anchor(walk)
 
@@ -142,14 +140,22 @@ class _Knitter:
         start = self.eaten.get(self.strand, 0.0)
         colour = self._thread().at(start + loops * (np.arange(count) + 0.5))
         self.eaten[self.strand] = start + loops * count
-        if not self.lines:
-            self.offset = 0.0
-        kinds = np.full(count, EDGE, dtype=np.uint8)
-        self.lines.append((self.offset, kinds, colour, colour))
+        self._lay(np.full(count, EDGE, dtype=np.uint8), colour, colour, count)
         return colour
+
+    def _lay(self, kind: Any, main: Any, other: Any, wide: int) -> None:
+        """Lay a row over the ones below, drawn out or pushed together to `wide` stitches."""
+        import numpy as np
+
+        if wide != len(kind) and len(kind):
+            spread = ((np.arange(wide) + 0.5) * len(kind) / wide).astype(np.int64)
+            kind, main, other = kind[spread], main[spread], other[spread]
+        start = {"left": 0.0, "right": -float(len(kind)), "middle": -len(kind) / 2}[self.anchor]
+        self.lines.append((start, kind, main, other))
 
     def _work(self, event: Worked) -> None:
         entries = event.chunk.entries
+        stepped = any(steps_out(entry.row.body.steps) for entry in entries)
         for index in range(event.rows):
             repeat, at = divmod(index, len(entries))
             entry = entries[at]
@@ -157,17 +163,20 @@ class _Knitter:
             self._take(entry.row.strand)
             fills = tuple(fill.at(repeat) for fill in entry.fills)
             sample = self._sample(entry.row, rs, fills, entry.start.at(repeat))
-            self._row(sample)
+            # Lace that gives stitches and takes them back keeps the width of its repeat.
+            ends = sorted((entries[0].start.at(repeat), entries[-1].end.at(repeat)))
+            count = entry.end.at(repeat)
+            self._row(sample, count if stepped else min(max(count, ends[0]), ends[1]))
 
     def _sample(self, row: Row, rs: bool, fills: tuple[int, ...], count: int) -> _Sample | None:
         key = (id(row.body), rs, (count, *fills))
         if key not in self.samples:
             laid = lay_out(row.body, self.size, fills)
             whole = laid.takes == count == (0 if self.needle is None else len(self.needle))
-            self.samples[key] = _sample_of(laid, rs, self.anchor) if whole else None
+            self.samples[key] = _sample_of(laid, rs) if whole else None
         return self.samples[key]
 
-    def _row(self, sample: _Sample | None) -> None:
+    def _row(self, sample: _Sample | None, wide: int) -> None:
         import numpy as np
 
         if self.needle is None:
@@ -177,7 +186,7 @@ class _Knitter:
             count = len(self.needle)
             plain = np.arange(count)
             sample = _Sample(
-                np.full(count, KNIT, np.uint8), plain, np.zeros(count, bool), plain, count, 0.0
+                np.full(count, KNIT, np.uint8), plain, np.zeros(count, bool), plain, count
             )
         start = self.eaten.get(self.strand, 0.0)
         own = self._thread().at(start + sample.eaten)
@@ -185,8 +194,7 @@ class _Knitter:
         below = self.needle[sample.source] if len(self.needle) else own
         main = np.where(sample.kept, below, own)
         other = np.where(sample.kept, own, below)
-        self.offset += sample.shift
-        self.lines.append((self.offset, sample.kind, main, other))
+        self._lay(sample.kind, main, other, wide)
         self.needle = main
 
 
@@ -211,7 +219,7 @@ def _anchor(walk: Walk) -> str:
     return "left" if sides == {"right"} else "right"
 
 
-def _sample_of(laid: Laid, rs: bool, anchor: str) -> _Sample:
+def _sample_of(laid: Laid, rs: bool) -> _Sample:
     import numpy as np
 
     kinds: list[int] = []
@@ -236,15 +244,12 @@ def _sample_of(laid: Laid, rs: bool, anchor: str) -> _Sample:
     source = np.asarray(sources, dtype=np.int64)[::way]
     if rs:
         source = takes - 1 - source
-    makes = len(kinds)
-    shift = {"left": 0.0, "right": float(takes - makes), "middle": (takes - makes) / 2}[anchor]
     return _Sample(
         np.asarray(kinds, dtype=np.uint8)[::way],
         source,
         np.asarray(kept, dtype=bool)[::way],
         np.asarray(eaten, dtype=np.float64)[::way],
         used,
-        shift,
     )
 
 

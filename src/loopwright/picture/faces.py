@@ -21,6 +21,7 @@ INTO = "into:"
 
 _TOGETHER = re.compile(r"([kp])(\d+)tog$")
 _CABLE = re.compile(r"[ct]\d+[fb]$")
+_PASS_ON = "no stitch: pass on to the next square"
 _MOST_STROKES = 6
 _KNIT_LIKE = {"k", "p"}
 
@@ -86,7 +87,7 @@ def _slip(modifiers: set[str], rs: bool) -> str:
 def key_entry(symbol: str, op: Op | None, cells: int) -> KeyEntry:
     """What the key says of a symbol; `op` is a stitch that is drawn by it."""
     if symbol == NO_STITCH:
-        return KeyEntry(symbol, 1, "no stitch: pass on to the next square", "", "")
+        return KeyEntry(symbol, 1, _PASS_ON, _PASS_ON, "")
     if symbol.startswith(INTO):
         assert op is not None
         into = "the next stitch" if op.takes == 1 else f"the next {op.takes} stitches"

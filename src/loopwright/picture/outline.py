@@ -82,7 +82,7 @@ def _counts(walk: Walk) -> Iterator[tuple[int, int]]:
             yield 0, event.count
         elif isinstance(event, Worked):
             entries = event.chunk.entries
-            stepped = any(_steps_out(entry.row.body.steps) for entry in entries)
+            stepped = any(steps_out(entry.row.body.steps) for entry in entries)
             first = event.first_row - 1
             if entries:
                 yield first, entries[0].start.at(0)
@@ -96,12 +96,13 @@ def _counts(walk: Walk) -> Iterator[tuple[int, int]]:
             yield walk.rows, event.count
 
 
-def _steps_out(steps: tuple[object, ...]) -> bool:
+def steps_out(steps: tuple[object, ...]) -> bool:
+    """Whether stitches are bound off or cast on in a row, so that its edge steps in or out."""
     for step in steps:
         stitch = getattr(step, "stitch", None)
         if stitch is not None and stitch.kind in ("bind", "cast"):
             return True
-        if _steps_out(getattr(step, "steps", ())):
+        if steps_out(getattr(step, "steps", ())):
             return True
     return False
 

@@ -17,6 +17,7 @@ from loopwright.picture.svg import (
     chart_words,
     key_square,
     marks_of,
+    strip_words,
     strips_of,
 )
 from loopwright.picture.symbols import number
@@ -66,6 +67,11 @@ def _one(page: _Page, chart: Chart, name: str) -> None:
     page.y += 6
     for strip in strips_of(chart):
         drawn = chart_svg(chart, strip, name)
+        part = strip_words(chart, strip)
+        if part:
+            page.y += 7
+            page.text(_GAP, part, 7, QUIET)
+            page.y += 4
         wide, high = _measure(drawn)
         # A chart inside the sheet takes its place by x and y.
         placed = drawn.replace(
@@ -111,11 +117,7 @@ def _entry(page: _Page, chart: Chart, entry: KeyEntry, mark: int, square: float)
 def key_lines(entry: KeyEntry, in_round: bool) -> list[str]:
     """An entry in words: one line where both sides say the same, else one for each side."""
     if entry.rs == entry.ws or in_round or not (entry.rs and entry.ws):
-        side = (
-            ""
-            if entry.rs == entry.ws or in_round or entry.symbol == "no stitch"
-            else ("RS: " if entry.rs else "WS: ")
-        )
+        side = "" if entry.rs == entry.ws or in_round else ("RS: " if entry.rs else "WS: ")
         lines = [side + (entry.rs or entry.ws)]
     else:
         lines = [f"RS: {entry.rs} · WS: {entry.ws}"]

@@ -15,17 +15,19 @@ from math import ceil
 from loopwright.picture.cells import Chart, ChartRow
 from loopwright.picture.faces import INTO, NO_STITCH, KeyEntry
 from loopwright.picture.frames import Frame
-from loopwright.picture.symbols import CELL, Stroke, number, symbol
+from loopwright.picture.symbols import BOLD, CELL, Stroke, Symbol, number, symbol
 
 INK, GRID, BLANK, FRAME, QUIET = "#1b1d1f", "#b9bfc1", "#d3d7d8", "#1d5b63", "#55595e"
 FACE = "system-ui, -apple-system, 'DejaVu Sans', sans-serif"
 
 MOST_COLUMNS = 40
 """Columns of one strip: with row numbers they take the width of a page in legible squares."""
-MOST_ROWS = 52
+MOST_ROWS = 58
+"""Rows of one strip: with a heading they take the height of a page."""
 
 _LEAST_MM, _MOST_MM = 3.6, 4.8
 _PAGE_MM = 168.0
+_PAGE_HIGH_MM = 209.0
 _LABEL = 9.0
 _STRAND = 14.0
 
@@ -74,10 +76,25 @@ def _cuts(chart: Chart) -> list[int]:
     return [*cuts, chart.columns]
 
 
+def strip_words(chart: Chart, strip: Strip) -> str:
+    """Which part of a chart a strip is; empty where it is the whole of it."""
+    whole = strip.left - strip.right == chart.columns
+    rows = f"{chart.word}s {strip.bottom + 1}–{strip.top}"
+    if whole:
+        return "" if strip.top - strip.bottom == len(chart.rows) else rows
+    squares = f"squares {strip.right + 1}–{strip.left} from the right"
+    if strip.top - strip.bottom == len(chart.rows):
+        return squares[0].upper() + squares[1:]
+    return f"{rows}, {squares}"
+
+
 def cell_mm(chart: Chart) -> float:
     """The side of a square in millimetres, the same in all strips of a chart."""
-    widest = max(strip.left - strip.right for strip in strips_of(chart))
-    return min(max(_PAGE_MM / (widest + 5), _LEAST_MM), _MOST_MM)
+    strips = strips_of(chart)
+    widest = max(strip.left - strip.right for strip in strips)
+    highest = max(strip.top - strip.bottom for strip in strips)
+    fits = min(_PAGE_MM / (widest + 5), _PAGE_HIGH_MM / highest)
+    return min(max(fits, _LEAST_MM), _MOST_MM)
 
 
 def chart_words(chart: Chart) -> str:
@@ -141,9 +158,9 @@ def key_square(entry: KeyEntry, x: float, y: float, mark: int) -> str:
     )
     shape = symbol(entry.symbol, entry.cells, mark)
     half = CELL / 2 if shape.bold else 0.0
-    out.append(_strokes([(x + half + a, y + b, c) for a, b, c in shape.bold], "", "1.6"))
-    out.append(_strokes([(x + half + a, y + b, c) for a, b, c in shape.lines], "", "0.9"))
-    out.append(_strokes([(x + a, y + b, c) for a, b, c in shape.dots], "", number(shape.dot)))
+    out.append(_strokes([(x + half + a, y + b, c) for a, b, c in shape.bold], "", BOLD))
+    out.append(_strokes([(x + half + a, y + b, c) for a, b, c in shape.lines], "", shape.line))
+    out.append(_strokes([(x + a, y + b, c) for a, b, c in shape.dots], "", shape.dot))
     return "".join(out)
 
 
@@ -152,11 +169,11 @@ def _path(strokes: Iterable[Stroke], kind: str, attributes: str) -> str:
     return f'<path class="{kind}" {attributes} d="{d}"/>' if d else ""
 
 
-def _strokes(strokes: list[Stroke], data: str, width: str) -> str:
+def _strokes(strokes: list[Stroke], data: str, width: float) -> str:
     return _path(
         strokes,
         "ink",
-        f'{data}fill="none" stroke="{INK}" stroke-width="{width}" stroke-linecap="round" '
+        f'{data}fill="none" stroke="{INK}" stroke-width="{number(width)}" stroke-linecap="round" '
         'stroke-linejoin="round"',
     )
 
@@ -243,31 +260,42 @@ class _Sheet:
         marks = marks_of(self.chart)
         lines: dict[str, list[Stroke]] = {}
         dots: dict[str, list[Stroke]] = {}
-        widths: dict[str, float] = {}
         bold: dict[str, list[Stroke]] = {}
+        shapes: dict[str, Symbol] = {}
+        cut = False
         for at, row in enumerate(self.rows, self.strip.bottom):
             y = self.y(at)
             for placed in row.placed:
-                # A symbol that a cut could not spare belongs where it begins.
-                if self.strip.right <= placed.right < self.strip.left:
-                    shape = symbol(placed.symbol, placed.cells, marks.get(placed.symbol, 0))
-                    x = self.x(placed.left + 1)
-                    _add(lines, placed.symbol, shape.lines, x, y)
-                    _add(dots, placed.symbol, shape.dots, x, y)
-                    widths[placed.symbol] = shape.dot
+                if placed.left < self.strip.right or placed.right >= self.strip.left:
+                    continue
+                cut = cut or placed.right < self.strip.right or placed.left >= self.strip.left
+                shape = symbol(placed.symbol, placed.cells, marks.get(placed.symbol, 0))
+                x = self.x(placed.left + 1)
+                _add(lines, placed.symbol, shape.lines, x, y)
+                _add(dots, placed.symbol, shape.dots, x, y)
+                shapes[placed.symbol] = shape
             for mark in row.marks:
                 if self.strip.right <= mark.boundary <= self.strip.left:
-                    shape = symbol(mark.symbol, 1)
+                    shape = shapes[mark.symbol] = symbol(mark.symbol, 1)
                     _add(lines, mark.symbol, shape.lines, self.x(mark.boundary), y)
                     _add(bold, mark.symbol, shape.bold, self.x(mark.boundary), y)
         out = []
         for entry in self.chart.key:
             data = f'data-symbol="{escape(entry.symbol)}" '
-            out.append(_strokes(bold.get(entry.symbol, []), data, "1.6"))
-            out.append(_strokes(lines.get(entry.symbol, []), data, "0.9"))
-            width = number(widths.get(entry.symbol, 0.0))
-            out.append(_strokes(dots.get(entry.symbol, []), data, width))
-        return out
+            shape = shapes.get(entry.symbol, Symbol())
+            out.append(_strokes(bold.get(entry.symbol, []), data, BOLD))
+            out.append(_strokes(lines.get(entry.symbol, []), data, shape.line))
+            out.append(_strokes(dots.get(entry.symbol, []), data, shape.dot))
+        return self._clipped(out) if cut else out
+
+    def _clipped(self, parts: list[str]) -> list[str]:
+        """A symbol through which the strips are cut stands in both, as far as each goes."""
+        name = f"{escape(self.name)}-clip-{self.strip.right}-{self.strip.bottom}"
+        field = (
+            f'<clipPath id="{name}"><rect x="{number(self.left)}" y="0" '
+            f'width="{number(self.width)}" height="{number(self.height + 2)}"/></clipPath>'
+        )
+        return [field, f'<g clip-path="url(#{name})">', *parts, "</g>"]
 
     def _frames(self) -> str:
         strokes = [stroke for frame in self.chart.frames for stroke in self._frame(frame)]

@@ -15,6 +15,8 @@ from loopwright.picture.faces import INTO, NO_STITCH, OWN
 from loopwright.picture.lettering import letters
 
 CELL = 10.0
+LINE, FINE, BOLD = 0.9, 0.65, 1.6
+"""The widths of lines: of symbols, of words in squares, of markers."""
 
 Stroke = tuple[float, float, str]
 """A starting point in the cell, and relative path commands."""
@@ -25,13 +27,14 @@ class Symbol:
     """What is drawn in the cells of a stitch: lines, and dots (lines of no length, round-ended).
 
     `bold` lines are those of markers, drawn on the line between two cells. `dot` is how wide the
-    dots are.
+    dots are and `line` how wide the lines, in units.
     """
 
     lines: tuple[Stroke, ...] = ()
     dots: tuple[Stroke, ...] = ()
     bold: tuple[Stroke, ...] = ()
     dot: float = 0.0
+    line: float = LINE
 
 
 @dataclass(slots=True)
@@ -211,8 +214,7 @@ def symbol(name: str, cells: int, mark: int = 0) -> Symbol:
     if name == NO_STITCH:
         return Symbol()
     if name.startswith(OWN):
-        _boxed(pen, name.removeprefix(OWN), width)
-        return pen.done()
+        return _boxed(name.removeprefix(OWN), cells)
     if name.startswith(INTO):
         _fan(pen, cells, mark)
         return pen.done()
@@ -241,7 +243,7 @@ def symbol(name: str, cells: int, mark: int = 0) -> Symbol:
     elif word in ("rt", "lt"):
         _crossing(pen, 2, 1, word == "lt", width)
     else:
-        _boxed(pen, name, width)
+        return _boxed(name, cells)
     if far:
         pen.dot(width - 1.7, 8.3, 1.05)
     return pen.done()
@@ -311,11 +313,16 @@ def _fan(pen: _Pen, cells: int, mark: int) -> None:
         pen.line((middle - 1.6, 6.9 - 1.3 * index), (middle + 1.6, 6.9 - 1.3 * index))
 
 
-def _boxed(pen: _Pen, text: str, width: float) -> None:
-    inner = width - 1.6
-    pen.path(0.8, 1.4, f"h{number(inner)}v7.2h-{number(inner)}z")
-    for x, y, commands in letters(text, 1.5, 2.6, width - 3, 4.8):
+def _boxed(text: str, cells: int) -> Symbol:
+    """A word in its square, or in a box over its squares."""
+    width = CELL * cells
+    pen = _Pen()
+    if cells > 1:
+        inner = number(width - 1.6)
+        pen.path(0.8, 1.2, f"h{inner}v7.6h-{inner}z")
+    for x, y, commands in letters(text, 1.4, 2.4, width - 2.8, 5.2):
         pen.path(x, y, commands)
+    return Symbol(tuple(pen.lines), line=FINE)
 
 
 def _marker(name: str) -> Symbol:
