@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from math import pi
 
 from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.walk import Bound, Cast, Walk, Worked
@@ -118,10 +119,10 @@ def _between(a: tuple[float, float], b: tuple[float, float], c: tuple[float, flo
 def _opens_flat(points: list[tuple[float, float]]) -> bool:
     """Whether a tube grows from (or shrinks to) almost nothing as fast as a disc does.
 
-    A disc of radius r is 2π·r round; one that grows at three quarters of that still lies flat
-    enough when it is blocked (common practice).
+    A disc of radius r is 2π·r round. A shawl whose stitches double now and then has between half
+    of that and all of it, and is blocked flat (common practice).
     """
     low, high = points[0][1], points[-1][1]
     if min(low, high) > 0.2 * max(low, high):
         return False
-    return abs(high - low) > 0.75 * 2 * 3.141592653589793 * points[-1][0]
+    return abs(high - low) > 0.5 * 2 * pi * points[-1][0]

@@ -20,6 +20,7 @@ from loopwright.picture.symbols import number
 _BOX = 50.0  # the longer side of a drawing, in its units; each is a millimetre on paper
 _LEAST = 12.0
 _ROOM = 13.0  # beside or below a piece, for a letter's line
+_FIGURE = 2.4  # room for a letter of the table, which every usual font keeps within
 _FILL = "#eff4f4"
 
 
@@ -236,11 +237,11 @@ def schematic_sheet(title: str, schematics: Sequence[Schematic], inches_first: b
         y += high + 5
         width = max(width, wide + 12)
         heads = schematic.sizes or ("",)
-        first = 8 + max(len(m.words) for m in schematic.measures) * 2 + 8
-        each = 42.0
+        first = 8 + (max(len(m.words) for m in schematic.measures) + 3) * _FIGURE
+        each = 19 * _FIGURE
         if schematic.sizes:
             for index, head in enumerate(heads):
-                parts.append(_line(first + each * index, y, head[:20], 3.4, QUIET))
+                parts.append(_line(first + each * index, y, head[:18], 3.4, QUIET))
             y += 5.5
         for measure in schematic.measures:
             parts.append(_line(6, y, f"{measure.letter}  {measure.words}", 3.6, INK))
