@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from io import BytesIO
+from math import ceil
 from typing import TYPE_CHECKING
 
 from loopwright.picture.cloth import Cloth
@@ -18,6 +19,7 @@ GROUND = (255, 255, 255)
 _INK = (27, 29, 31)
 _MOST_SIDE = 12_000
 _SWATCH = 30
+_FINE, _MOST_FINER = 4.0, 3
 _LABEL = 26
 _BETWEEN = 24
 
@@ -45,8 +47,6 @@ def view_of(cloth: Cloth, proportion: float, zoom: int | None, wide: int = 960) 
 
 def draw(cloth: Cloth, view: View) -> ndarray:
     """The picture as an array (height, width, 3) of bytes."""
-    import numpy as np
-
     kind, main, other = cloth.kind, cloth.main, cloth.other
     if view.swatch:
         tall = max(round(_SWATCH * view.across / view.up), 1)
@@ -54,7 +54,27 @@ def draw(cloth: Cloth, view: View) -> ndarray:
     rows, stitches = kind.shape
     high = min(max(round(rows * view.up), 1), _MOST_SIDE)
     wide = min(max(round(stitches * view.across), 1), _MOST_SIDE)
-    tile_y, tile_x = max(round(view.up + 0.49), 1), max(round(view.across + 0.49), 1)
+    # Rows of a pixel and a half would beat against the pixels: drawn larger, then made smaller.
+    finer = min(max(ceil(_FINE / min(view.up, view.across)), 1), _MOST_FINER)
+    big = _gathered(Cloth(kind, main, other, cloth.colours, (), 0, 0), high * finer, wide * finer)
+    return big if finer == 1 else _smaller(big, high, wide)
+
+
+def _smaller(picture: ndarray, high: int, wide: int) -> ndarray:
+    import numpy as np
+    from PIL import Image
+
+    small = Image.fromarray(picture).resize((wide, high), Image.Resampling.LANCZOS)
+    return np.asarray(small)
+
+
+def _gathered(cloth: Cloth, high: int, wide: int) -> ndarray:
+    """The cloth on so many pixels: for each the point of the tile that lies there."""
+    import numpy as np
+
+    kind, main, other = cloth.kind, cloth.main, cloth.other
+    rows, stitches = kind.shape
+    tile_y, tile_x = max(ceil(high / rows), 1), max(ceil(wide / stitches), 1)
     # Stitches that look alike share a tile; there are few of them, however large the cloth.
     colours = len(cloth.colours)
     code = (kind.astype(np.int64) * colours + main) * colours + other
