@@ -8,6 +8,7 @@ from typing import Literal
 from loopwright.check.checked import Checked
 from loopwright.edition.document import Document
 from loopwright.edition.errata import Change, with_errata
+from loopwright.edition.pictures import with_pictures
 from loopwright.edition.words import make_document
 
 KINDS = ("pdf", "html", "text", "spoken")
@@ -43,6 +44,10 @@ def build_editions(
     An edition that fails for want of native libraries leaves the others whole.
     """
     document = document_of(checked, options)
+    if set(options.kinds) & {"pdf", "html"}:
+        document = with_pictures(
+            document, checked.pattern, checked.walks, options.size, options.units
+        )
     made: list[tuple[str, bytes]] = []
     failed: list[str] = []
     for kind in options.kinds:

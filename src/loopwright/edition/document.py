@@ -81,12 +81,63 @@ class Section:
 
 
 @dataclass(frozen=True, slots=True)
+class KeyLine:
+    """A line of a chart's key: its square as an ``<svg>``, and what it means on each side.
+
+    A side on which the symbol is not made has an empty meaning.
+    """
+
+    svg: str
+    rs: str
+    ws: str
+
+
+@dataclass(frozen=True, slots=True)
+class ChartPicture:
+    """A chart: its strips as ``<svg>`` elements, from the first columns and rows on.
+
+    Each strip stands behind the words that say which part it is (empty for the whole). Each row of
+    it has a band of the class ``row`` with ``data-row``, its number. `sided` tells that the key
+    needs a column for each side; `wide` that the key has no room beside it. `words` says what the
+    chart shows.
+    """
+
+    title: str
+    strips: tuple[tuple[str, str], ...]
+    key: tuple[KeyLine, ...]
+    sided: bool
+    wide: bool
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class SchematicPicture:
+    """A piece's outline as an ``<svg>``, its measures for every size, and how it is drawn."""
+
+    title: str
+    svg: str
+    measures: Table
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class ClothPicture:
+    """The cloth as a PNG in a ``data:`` address, its size in pixels, and what it shows."""
+
+    src: str
+    width: int
+    height: int
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
 class Document:
     """A whole pattern for a reader, in reading order.
 
     `language` is a BCP 47 tag; `sizes` are the size names in order (empty where there is one
     size only); `finished` is the table of finished measurements, a row per size. `notices` are
     lines such as that measures are estimates until a swatch says so; `cautions` are safety lines.
+    The pictures are put in by `edition.pictures`, for the editions that can show them.
     """
 
     language: str
@@ -106,3 +157,6 @@ class Document:
     sections: tuple[Section, ...]
     cautions: tuple[str, ...]
     notices: tuple[str, ...]
+    charts: tuple[ChartPicture, ...] = ()
+    schematics: tuple[SchematicPicture, ...] = ()
+    cloth: ClothPicture | None = None

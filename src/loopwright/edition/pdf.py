@@ -9,10 +9,12 @@ import contextlib
 import ctypes.util
 import io
 import logging
+import re
 import shutil
 import sys
 import threading
 import warnings
+from base64 import b64decode
 from functools import cache
 from typing import TYPE_CHECKING, Any, Literal
 
@@ -20,7 +22,7 @@ from loopwright.edition.html import render_html
 from loopwright.edition.render import template_folder
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Collection, Iterator
     from pathlib import Path
     from types import ModuleType
 
@@ -36,6 +38,8 @@ _FACES = (
     ("Pattern Label", "normal", 600, "Inter-SemiBold.otf"),
 )
 _PAPER = {"a4": "A4", "letter": "letter"}
+_BAND = re.compile(r'<rect class="row"[^>]*/>')
+_PNG = "data:image/png;base64,"
 _IMPORT_LOCK = threading.Lock()
 
 
@@ -55,13 +59,15 @@ def render_pdf(doc: Document, paper: Literal["a4", "letter"]) -> bytes:
     and Pango; never on the time or the process. A letter that the bundled fonts lack is drawn with
     a font of the system. Raises NativeLibrariesMissing where Pango is not installed.
     """
-    page = render_html(doc)
+    # The bands that mark a row on a screen cost a writer of PDFs as much as the symbols.
+    page = _BAND.sub("", render_html(doc))
+    pictures = {doc.cloth.src} if doc.cloth is not None else set()
     weasyprint = load_weasyprint()
     with _quiet():
         from weasyprint.text.fonts import FontConfiguration
 
         fonts = FontConfiguration()
-        fetcher = _own_fonts_only()
+        fetcher = _own_fonts_only(pictures)
         style = weasyprint.CSS(string=_paper_style(paper), font_config=fonts, url_fetcher=fetcher)
         html = weasyprint.HTML(string=page, url_fetcher=fetcher)
         result = html.write_pdf(stylesheets=[style], font_config=fonts, pdf_variant="pdf/ua-1")
@@ -78,8 +84,11 @@ def _paper_style(paper: Literal["a4", "letter"]) -> str:
     return f"{faces}@page {{ size: {_PAPER[paper]} }}\n"
 
 
-def _own_fonts_only() -> Any:
-    """A fetcher that answers for the bundled fonts by name, and refuses every other address."""
+def _own_fonts_only(pictures: Collection[str] = ()) -> Any:
+    """A fetcher that answers for the bundled fonts by name, and for the document's own pictures.
+
+    It refuses every other address.
+    """
     from weasyprint.urls import URLFetcher, URLFetcherResponse
 
     folder = template_folder() / "fonts"
@@ -87,6 +96,9 @@ def _own_fonts_only() -> Any:
 
     class OwnFontsOnly(URLFetcher):  # type: ignore[misc]
         def fetch(self, url: str, headers: Any = None) -> Any:
+            if url in pictures:
+                data = b64decode(url.removeprefix(_PNG))
+                return URLFetcherResponse(url, data, {"Content-Type": "image/png"})
             if url not in known:
                 raise ValueError("a pattern fetches nothing")
             return URLFetcherResponse(url, known[url].read_bytes(), {"Content-Type": "font/sfnt"})

@@ -35,6 +35,18 @@ HEADINGS = {
     "strand": "Strand",
     "amount": "Amount",
     "contents": "Contents",
+    "charts": "Charts",
+    "chart_note": "Read each chart from the bottom up, as the right side shows. "
+    "Right-side rows are numbered at the right and read from right to left, "
+    "wrong-side rows at the left and read from left to right. "
+    "Work the stitches in the frame again and again.",
+    "chart_note_round": "Read each chart from the bottom up and every round from right to left. "
+    "Work the stitches in the frame again and again.",
+    "symbol": "Symbol",
+    "rs": "Right side",
+    "ws": "Wrong side",
+    "meaning": "Meaning",
+    "schematic": "Schematic",
 }
 
 # Controls (a terminal escape, a NUL), line and paragraph separators, lone surrogates and
@@ -143,6 +155,13 @@ def boxes(line: Line) -> tuple[int, ...]:
     return line.tally
 
 
+def drawing(svg: str) -> Markup:
+    """An ``<svg>`` of the picture room, which escapes every text in it, as it stands."""
+    from markupsafe import Markup
+
+    return Markup(svg)
+
+
 def template_folder() -> Path:
     """The installed folder of the package's templates, style sheet and fonts."""
     # Path(__file__) is cheaper at start-up than importlib.resources.
@@ -166,6 +185,7 @@ def environment() -> Environment:
     env.filters.update(
         boxes=boxes,
         colours=colours,
+        drawing=drawing,
         halves=halves,
         hang=hang,
         measures=measures,

@@ -40,10 +40,7 @@ def make_document(
     """
     names = pattern.sizes
     chosen = tuple(range(len(names))) if size is None else (names.index(size),)
-    measure = pattern.width or pattern.length
-    inches_first = units == "in" or (
-        units is None and measure is not None and measure.unit in ("in", "yd")
-    )
+    inches_first = stands_first(pattern, units) == "in"
     voice = Voice() if voice is None else voice
     used = voice.used
     sections: list[Section] = []
@@ -78,6 +75,13 @@ def make_document(
             "first, and let it decide.",
         ),
     )
+
+
+def stands_first(pattern: Pattern, units: str | None) -> str:
+    """The unit that stands first: as asked (``cm`` or ``in``), else as the source has it."""
+    measure = pattern.width or pattern.length
+    written = "in" if measure is not None and measure.unit in ("in", "yd") else "cm"
+    return units or written
 
 
 def pair(mm: float, inches_first: bool) -> str:

@@ -1,0 +1,105 @@
+"""The pictures of a document: charts with their keys, schematics, and the cloth."""
+
+from __future__ import annotations
+
+from base64 import b64encode
+from collections.abc import Sequence
+from dataclasses import replace
+
+from loopwright.count.walk import Walk
+from loopwright.edition.document import (
+    ChartPicture,
+    ClothPicture,
+    Document,
+    KeyLine,
+    SchematicPicture,
+    Table,
+)
+from loopwright.edition.words import stands_first
+from loopwright.model.pattern import Pattern
+from loopwright.picture.cells import Chart, charts_of
+from loopwright.picture.cloth import NotOneCloth, TooLarge
+from loopwright.picture.fabric import fabric_of
+from loopwright.picture.schematic import Schematic, measure_text, schematic_svg, schematics_of
+from loopwright.picture.svg import (
+    Strip,
+    cell_mm,
+    chart_svg,
+    chart_words,
+    key_svg,
+    marks_of,
+    strip_words,
+    strips_of,
+)
+
+_BESIDE_MM = 116.0
+"""The widest chart that leaves room for its key beside it on a page."""
+_CLOTH_PIXELS = 800
+
+
+def with_pictures(
+    document: Document,
+    pattern: Pattern,
+    walks: tuple[Walk, ...],
+    size: str | None = None,
+    units: str | None = None,
+) -> Document:
+    """The document with its pictures, for the sizes that its words are for."""
+    sizes = tuple(range(len(pattern.sizes))) if size is None else (pattern.sizes.index(size),)
+    charts, _ = charts_of(pattern, walks, sizes)
+    inches_first = stands_first(pattern, units) == "in"
+    return replace(
+        document,
+        charts=tuple(_chart(chart, number) for number, chart in enumerate(charts, 1)),
+        schematics=tuple(
+            _schematic(found, inches_first) for found in schematics_of(pattern, walks, sizes)
+        ),
+        cloth=_cloth(pattern, walks, sizes[0]),
+    )
+
+
+def _chart(chart: Chart, number: int) -> ChartPicture:
+    words = chart_words(chart)
+    strips = strips_of(chart)
+    marks = marks_of(chart)
+    key = tuple(
+        KeyLine(key_svg(entry, marks.get(entry.symbol, 0)), entry.rs, entry.ws)
+        for entry in chart.key
+    )
+    widest = max(strip.left - strip.right for strip in strips)
+    return ChartPicture(
+        chart.title,
+        tuple(_strip(chart, strip, f"chart-{number}", words) for strip in strips),
+        key,
+        any(not row.rs for row in chart.rows),
+        (widest + 5) * cell_mm(chart) > _BESIDE_MM,
+        words,
+    )
+
+
+def _strip(chart: Chart, strip: Strip, name: str, words: str) -> tuple[str, str]:
+    part = strip_words(chart, strip)
+    return part, chart_svg(chart, strip, name, f"{words} {part}." if part else words)
+
+
+def _schematic(found: Schematic, inches_first: bool) -> SchematicPicture:
+    head = ("Size", *(f"{m.letter}: {m.words}" for m in found.measures))
+    rows = tuple(
+        (size, *(measure_text(m.mm[place], inches_first) for m in found.measures))
+        for place, size in enumerate(found.sizes or ("One size",))
+    )
+    return SchematicPicture(found.title, schematic_svg(found), Table("", head, rows), found.note)
+
+
+def _cloth(pattern: Pattern, walks: Sequence[Walk], size: int) -> ClothPicture | None:
+    """The largest piece; None where it is too large to be drawn, or there is none."""
+    mine = [walk for walk in walks if walk.size == size and walk.rows]
+    if not mine:
+        return None
+    walk = max(mine, key=lambda w: w.widest * w.rows)
+    try:
+        fabric = fabric_of(pattern, walk, wide=_CLOTH_PIXELS)
+    except (TooLarge, NotOneCloth):
+        return None
+    data = b64encode(fabric.png).decode("ascii")
+    return ClothPicture(f"data:image/png;base64,{data}", fabric.width, fabric.height, fabric.words)

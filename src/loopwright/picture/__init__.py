@@ -1,0 +1,1 @@
+"""What a pattern looks like: charts, schematics and the cloth, drawn from the model."""
