@@ -6,13 +6,15 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from loopwright.count.affine import Affine, Range
-from loopwright.count.row import State, work_row
+from loopwright.count.row import State, total, work_row
 from loopwright.count.tape import FILL, PLACE, REMOVE, SLIP, Op, Tape
 from loopwright.model.pattern import Motif
 
 _MOST_REPEATS = 40
 _MOST_IN_STRETCH = 72
 _MOST_COUNT = 160
+_WIDEST = 1_000
+"""Stitches of a row that a chart still shows."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +70,9 @@ def _turned(state: State, in_round: bool) -> State:
 def _times(
     tapes: Sequence[Tape], state: State, in_round: bool
 ) -> tuple[tuple[int, ...], ...] | None:
-    """How often each fill is worked, or None where a row does not fit."""
+    """How often each fill is worked, or None where a row does not fit (or a page would not)."""
+    if total(state).fixed > _WIDEST:
+        return None
     out: list[tuple[int, ...]] = []
     for tape in tapes:
         outcome = work_row(tape, state)
@@ -76,6 +80,8 @@ def _times(
             return None
         out.append(tuple(fill.fixed for fill in outcome.fills))
         state = _turned(outcome.state, in_round)
+        if total(state).fixed > _WIDEST:
+            return None
     return tuple(out)
 
 
