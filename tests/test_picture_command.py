@@ -37,7 +37,7 @@ def test_units_and_size_are_as_asked(tmp_path: Path) -> None:
     call = ["picture", THROW, "--what", "schematic", "--units", "in", "--size", "BED", "-o"]
     assert main([*call, str(path)]) == 0
     text = path.read_text("utf-8")
-    assert "59 in / 150 cm" in text and "90 cm" not in text
+    assert "59 in / 150 cm" in text and "35½ in" not in text
 
 
 def test_the_cloth_is_a_png_and_is_told_in_words(
@@ -115,3 +115,29 @@ def test_what_cannot_be_drawn_says_why(
     path.write_text('pattern "x"\npiece a flat\n  cast on 4\n  row: knit\n  bind off\n', "utf-8")
     assert main(["picture", str(path), "--what", what]) == 2
     assert said in capsys.readouterr().err
+
+
+GAUGED = 'pattern "x"\n  gauge 20 stitches 28 rows = 10 cm\nmotif m over 2n\n{rows}\npiece p flat\n'
+
+
+@pytest.mark.parametrize(
+    ("rows", "work"),
+    [
+        ("  row 1: * k1 yo1000000 k1 *\n  row 2: * k1 drop1000000 k1 *", "x2"),
+        ("  row 1: (k0) x1000000000 * k1 p1 *\n  row 2: purl", "x2"),
+        ("  row 1: * k1 p1 *\n  row 2: purl", "x400000000"),
+    ],
+)
+@pytest.mark.parametrize("what", ["chart", "schematic", "fabric"])
+def test_beyond_all_measure_is_answered_at_once(
+    rows: str, work: str, what: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "big.loop"
+    path.write_text(
+        GAUGED.format(rows=rows) + f"  cast on 20\n  work m {work}\n  bind off\n", "utf-8"
+    )
+    out = tmp_path / f"o{'.png' if what == 'fabric' else '.svg'}"
+    status = main(["picture", str(path), "--what", what, "-o", str(out)])
+    err = capsys.readouterr().err
+    assert (status == 0) == out.exists()
+    assert status == 0 or "more than a picture shows" in err or "has no chart" in err

@@ -97,14 +97,15 @@ class ChartPicture:
     """A chart: its strips as ``<svg>`` elements, from the first columns and rows on.
 
     Each strip stands behind the words that say which part it is (empty for the whole). Each row of
-    it has a band of the class ``row`` with ``data-row``, its number. `sided` tells that the key
-    needs a column for each side; `wide` that the key has no room beside it. `words` says what the
-    chart shows.
+    it has a band of the class ``row`` with ``data-row``, its number. `framed` tells that it
+    frames a repeat, `sided` that the key needs a column for each side, `wide` that the key has no
+    room beside it. `words` says what the chart shows.
     """
 
     title: str
     strips: tuple[tuple[str, str], ...]
     key: tuple[KeyLine, ...]
+    framed: bool
     sided: bool
     wide: bool
     words: str

@@ -71,6 +71,7 @@ def _chart(chart: Chart, number: int) -> ChartPicture:
         chart.title,
         tuple(_strip(chart, strip, f"chart-{number}", words) for strip in strips),
         key,
+        bool(chart.frames),
         any(not row.rs for row in chart.rows),
         (widest + 5) * cell_mm(chart) > _BESIDE_MM,
         words,

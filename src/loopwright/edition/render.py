@@ -38,10 +38,9 @@ HEADINGS = {
     "charts": "Charts",
     "chart_note": "Read each chart from the bottom up, as the right side shows. "
     "Right-side rows are numbered at the right and read from right to left, "
-    "wrong-side rows at the left and read from left to right. "
-    "Work the stitches in the frame again and again.",
-    "chart_note_round": "Read each chart from the bottom up and every round from right to left. "
-    "Work the stitches in the frame again and again.",
+    "wrong-side rows at the left and read from left to right.",
+    "chart_note_round": "Read each chart from the bottom up and every round from right to left.",
+    "chart_frame": "Work the stitches in the frame again and again.",
     "symbol": "Symbol",
     "rs": "Right side",
     "ws": "Wrong side",

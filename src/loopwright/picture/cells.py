@@ -140,7 +140,10 @@ def chart_of(
         return Left(
             motif.name.text, "its rows fit no small number of stitches that would show them"
         )
-    return _Draughtsman(pattern, motif, rows, use, ground, size, size_name).draw()
+    try:
+        return _Draughtsman(pattern, motif, rows, use, ground, size, size_name).draw()
+    except ValueError:
+        return Left(motif.name.text, "a row of it holds a step that no square can show")
 
 
 def _sized(motif: Motif) -> bool:

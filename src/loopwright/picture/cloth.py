@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 """What a stitch shows: V, bump, a V that leans, a hole, a long loop (with a strand across), …"""
 
 MOST_CELLS = 4_000_000
+_MOST_IN_ROW = 20_000
 _CAST_ON_LOOPS = 2.0
 """Plain loops of yarn that a cast-on stitch takes, as the walk reckons it."""
 _BIND_OFF_LOOPS = 1.5
@@ -167,6 +168,14 @@ class _Knitter:
 
     def _work(self, event: Worked) -> None:
         entries = event.chunk.entries
+        # A row inside a motif may be wider than any that `Walk.widest` knows.
+        last = max(event.chunk.reps - 1, 0)
+        wide = max(
+            (count.at(k) for e in entries for count in (e.start, e.end) for k in (0, last)),
+            default=0,
+        )
+        if wide > _MOST_IN_ROW:
+            raise TooLarge(f"a row of {wide:,} stitches is more than a picture shows")
         stepped = any(steps_out(entry.row.body.steps) for entry in entries)
         for index in range(event.rows):
             repeat, at = divmod(index, len(entries))

@@ -14,6 +14,8 @@ from loopwright.model.pattern import Motif
 _MOST_REPEATS = 40
 _MOST_IN_STRETCH = 72
 _MOST_COUNT = 160
+_WIDEST = 1_000
+"""Stitches of a row that a chart still shows."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +67,9 @@ def ground_of(
 def _times(
     tapes: Sequence[Tape], state: Live, in_round: bool
 ) -> tuple[tuple[int, ...], ...] | None:
-    """How often each fill is worked, or None where a row does not fit."""
+    """How often each fill is worked, or None where a row does not fit (or a page would not)."""
+    if total(state).fixed > _WIDEST:
+        return None
     out: list[tuple[int, ...]] = []
     for tape in tapes:
         outcome = work_row(tape, state)
@@ -73,6 +77,8 @@ def _times(
             return None
         out.append(tuple(fill.fixed for fill in outcome.fills))
         state = outcome.after(state, in_round)
+        if total(state).fixed > _WIDEST:
+            return None
     return tuple(out)
 
 

@@ -109,8 +109,7 @@ class _Layer:
 
     def _group(self, step: Group) -> None:
         if step.into is None:
-            for _ in range(step.number(self.size)):
-                self.add(step.steps)
+            self._times(step)
             return
         inner = _Layer(self.size, ())
         inner.add(step.steps)
@@ -124,6 +123,15 @@ class _Layer:
                 tuple(inner.ops),
             )
         )
+
+    def _times(self, step: Group) -> None:
+        """A group so many times: written out once, unless fills in it each lie elsewhere."""
+        for done in range(step.number(self.size)):
+            before, fill = len(self.ops), self.fill
+            self.add(step.steps)
+            if fill == self.fill:
+                self.ops += self.ops[before:] * (step.number(self.size) - done - 1)
+                return
 
 
 def _one(step: Stitches) -> Op:
