@@ -32,6 +32,7 @@ pattern "Spans & Edges"
   swatch 44 stitches 40 rows weighs 11.6 g in woven
   swatch 44 stitches 40 rows measures 22 x 11 cm
   needle circular 4.5 mm 90 cm
+  bound slip 4 rows
   notion "Blunt tapestry needle"
   note "Read on."
 yarn shore "Worsted": 100 g 200 m, weight 4, fibre "wool"
