@@ -169,6 +169,7 @@ def says_itself(node: Any, text: str) -> bool:
         tree.UntilStitches: "until ", tree.UntilSpent: "until ",
         tree.PatternLine: "pattern ", tree.LevelLine: "level ", tree.SizesLine: "sizes ",
         tree.GaugeLine: "gauge ", tree.SwatchLine: "swatch ", tree.NeedleLine: "needle ",
+        tree.BoundLine: "bound ",
         tree.YarnLine: "yarn ", tree.ShadeLine: "shade ", tree.StrandLine: "strand ",
         tree.StitchLine: "stitch ", tree.MotifLine: "motif ", tree.EdgeLine: "edge ",
         tree.PieceLine: "piece ", tree.CastOnLine: "cast on ", tree.BindOffLine: "bind off",

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 
 from loopwright.check.context import Context
 from loopwright.model.pattern import CastOn, Pattern, PieceRow, Row, Work
@@ -38,7 +39,7 @@ class SizeList:
         ranked = [self.values[i] for i in order]
         if self.kind == SHRINKS_TOO:
             return None
-        if self.kind == EITHER and all(a >= b for a, b in zip(ranked, ranked[1:], strict=False)):
+        if self.kind == EITHER and all(a >= b for a, b in pairwise(ranked)):
             return None
         for at in range(1, len(ranked)):
             if ranked[at] < ranked[at - 1]:

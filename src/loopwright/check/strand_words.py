@@ -14,10 +14,11 @@ def strand_name(pattern: Pattern, key: str) -> str:
 
 def called_at(up: Pickup) -> str:
     """``Row 12`` or ``Row 12 (row 3 of woven, in repeat 4)``, as the start of a sentence."""
-    text = f"Row {up.row:,}"
+    if up.bind_off:
+        return "The bind-off"
+    word = "Round" if up.round else "Row"
+    text = f"{word} {up.row:,}"
     if up.motif is not None:
-        text += f" (row {up.number} of {up.motif.name.text}"
+        text += f" ({word.lower()} {up.number} of {up.motif.name.text}"
         text += f", in repeat {up.repeat + 1:,})" if up.repeat else ")"
-    elif up.number == 0 and up.motif is None:
-        pass
     return text

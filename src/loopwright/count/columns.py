@@ -115,9 +115,7 @@ def cells_of(body: Body, tape: Tape, size: int, count: int) -> tuple[Cell, ...] 
     return tuple(cells) if _expand(body.steps, size, times, False, cells) else None
 
 
-def _expand(
-    steps: tuple[Step, ...], size: int, fill: int, filled: bool, out: list[Cell]
-) -> bool:
+def _expand(steps: tuple[Step, ...], size: int, fill: int, filled: bool, out: list[Cell]) -> bool:
     """Append the cells of steps; False where they are too many."""
     for step in steps:
         if isinstance(step, Stitches):

@@ -14,6 +14,7 @@ from dataclasses import dataclass
 from loopwright.count.walk import Bound, Cast, Said, Walk, Worked
 from loopwright.model.pattern import JoinRound, Motif, Pattern, Row
 from loopwright.notation.source import Span
+from loopwright.notation.tree import Name
 
 RIGHT, LEFT = "right", "left"
 _NEXT = "next"  # cast on: the strand hangs where the first row begins
@@ -35,7 +36,7 @@ class Pickup:
     `told` is true where a note since its last use says how it is carried. `edge` is where that row
     begins and `hangs` where the strand was left (None: at no edge in
     particular); `last` is the row of its last use, `place` and `was` where the two are called for
-    in the file. `repeat` counts the motif's repeats from 0.
+    in the file. `number` is the motif's row and `repeat` counts its repeats from 0.
     """
 
     strand: str
@@ -50,6 +51,8 @@ class Pickup:
     repeat: int
     index: int
     told: bool
+    round: bool
+    bind_off: bool = False
 
     @property
     def rested(self) -> int:
@@ -89,7 +92,8 @@ class _Hanging:
         self.round = walk.piece.in_round
 
     def run(self) -> Iterator[Pickup]:
-        for event in self.walk.events:
+        events: tuple[object, ...] = self.walk.events  # kinds not known here are passed over
+        for event in events:
             if isinstance(event, Worked):
                 yield from self._worked(event)
             elif isinstance(event, Cast):
@@ -106,7 +110,7 @@ class _Hanging:
                     place = event.item.strand.span if event.item.strand else event.item.span
                     self._settle_next(edge)
                     yield from self._use(
-                        self.current, self.row + 1, edge, None, place, None, 0, 0, event.index
+                        self.current, self.row + 1, edge, None, place, None, -1, 0, event.index
                     )
                 self.left.clear()
             elif isinstance(event, Said):
@@ -114,9 +118,9 @@ class _Hanging:
             else:
                 self.left.clear()
 
-    def _name(self, name: object) -> None:
+    def _name(self, name: Name | None) -> None:
         if name is not None:
-            self.current = name.key  # type: ignore[attr-defined]
+            self.current = name.key
 
     def _said(self, event: Said) -> None:
         if isinstance(event.item, JoinRound):
@@ -160,7 +164,7 @@ class _Hanging:
         if left is not None:
             yield Pickup(
                 strand, row, begins, left.edge, left.row, place, left.place, motif, number,
-                repeat, index, left.told,
+                repeat, index, left.told, self.round, number < 0,
             )  # fmt: skip
         self.left[strand] = _Left(row, ends, place)
 

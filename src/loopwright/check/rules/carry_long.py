@@ -16,12 +16,12 @@ def check(context: Context) -> Iterator[Problem]:
     if len(context.pattern.strands) < 2:
         return
     limit = carry_limit(context.pattern)
-    found: dict[tuple[int, int, str], tuple[Pickup, set[int]]] = {}
+    found: dict[tuple[int, str], tuple[Pickup, set[int]]] = {}
     for walk in context.walks:
         for up in pickups(context.pattern, walk):
             if up.told or up.rested <= limit:
                 continue
-            key = (up.place.start, up.was.start, up.strand)
+            key = (up.was.start, up.strand)
             longest, sizes = found.setdefault(key, (up, set()))
             sizes.add(walk.size)
             if up.rested > longest.rested:
@@ -39,8 +39,8 @@ def _problem(context: Context, up: Pickup, sizes: set[int], limit: int) -> Probl
         ADVICE,
         f"strand {name} rests for {count_of(up.rested, 'row')}",
         f"{called_at(up)} takes strand {name} up again, which has rested {since}: it would be "
-        f"carried up the edge over {count_of(up.rested, 'row')}{most}, and more than {limit:,} "
-        "pull the edge in or hang in loops.",
+        f"carried up the edge over {count_of(up.rested, 'row')}{most}, and more than "
+        f"{count_of(limit, 'row')} pull the edge in or hang in loops.",
         up.place,
         (Label(up.was, f"{name} was used here"),) if up.was != up.place else (),
         f"tell the knitter what becomes of it: note “Cut {name} and join it again.”, or twist it "

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
 from loopwright.check.context import Context
@@ -10,7 +10,7 @@ from loopwright.check.rule import Rule
 from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.walk import Walk, Worked
 from loopwright.facts.circulars import flat_capacity, long_loop, round_capacity, smallest_round
-from loopwright.model.pattern import Needle, Pattern, Piece
+from loopwright.model.pattern import Gauge, Needle, Pattern, Piece
 from loopwright.problem import WARNING, Label, Problem
 
 _SLACK = 1.0 + 1e-9
@@ -43,7 +43,7 @@ def check(context: Context) -> Iterator[Problem]:
         yield from _too_few(context, piece, lengths, least)
 
 
-def _held(walk: Walk, flat: bool, choose: object, gauge: object) -> _Held | None:
+def _held(walk: Walk, flat: bool, choose: Callable[[int, int], int], gauge: Gauge) -> _Held | None:
     """The most or the fewest stitches of a walk's flat rows or rounds."""
     best: tuple[int, int] | None = None
     for event in walk.events:
@@ -56,11 +56,11 @@ def _held(walk: Walk, flat: bool, choose: object, gauge: object) -> _Held | None
             for repeat in {0, max(last, 0)}:
                 row = event.first_row + repeat * length + index
                 here = (entry.start.at(repeat), row)
-                if best is None or choose(here[0], best[0]) != best[0]:  # type: ignore[operator]
+                if best is None or choose(here[0], best[0]) != best[0]:
                     best = here
     if best is None:
         return None
-    return _Held(best[0], best[1], width_of(gauge, best[0]), walk.size)  # type: ignore[arg-type]
+    return _Held(best[0], best[1], width_of(gauge, best[0]), walk.size)
 
 
 def _too_many(
@@ -75,11 +75,15 @@ def _too_many(
         over = [held for held in found if held is not None and held.mm > holds * _SLACK]
         if not over:
             continue
-        if flat and any(n.kind is None or n.kind.key != "circular" for n in context.pattern.needles):
+        if flat and any(
+            n.kind is None or n.kind.key != "circular" for n in context.pattern.needles
+        ):
             continue  # other needles are there that may hold it
         worst = max(over, key=lambda held: held.mm)
+        needle = lengths[longest]
         how = (
-            "A flat fabric sits on up to 3 times the cable (the needle less 20 cm of tips)"
+            "A flat fabric sits on up to 3 times the cable (the needle less "
+            f"{_long(203.2, needle)} of tips)"
             if flat
             else "A round sits on a needle of at least half its length"
         )
@@ -87,22 +91,23 @@ def _too_many(
             "needle-short",
             WARNING,
             "the needle is too short for the stitches",
-            f"{_who(context, worst, piece, flat)}, and a circular needle of {_cm(longest)} holds "
-            f"about {_cm(holds)}. {how}.",
-            lengths[longest].span,
+            f"{_who(context, worst, piece, flat, needle)}, and a circular needle of "
+            f"{_long(longest, needle)} holds about {_long(holds, needle)}. {how}.",
+            needle.span,
             (Label(piece.span, "worked here"),),
-            f"name a needle of {_cm(_wanted(worst.mm, flat))} or more.",
+            f"name a needle of {_wanted(worst.mm, flat, needle)} or more.",
             context.size_names(held.size for held in over),
         )
 
 
-def _wanted(mm: float, flat: bool) -> float:
+def _wanted(mm: float, flat: bool, needle: Needle) -> str:
     """The shortest length in shops that holds a fabric."""
     capacity = flat_capacity if flat else round_capacity
-    for length in (400.0, 600.0, 800.0, 1000.0, 1200.0, 1500.0):
-        if capacity(length) >= mm:
-            return length
-    return float(-(-mm // 1000) * 1000) if not flat else 1500.0
+    inches = needle.length is not None and needle.length.unit in ("in", "yd")
+    for cm, inch in ((40, 16), (60, 24), (80, 32), (100, 40), (120, 47), (150, 60)):
+        if capacity(inch * 25.4 if inches else cm * 10.0) >= mm:
+            return f"{inch} in" if inches else f"{cm} cm"
+    return "60 in (or several)" if inches else "150 cm (or several)"
 
 
 def _too_few(
@@ -116,20 +121,21 @@ def _too_few(
     if not under:
         return
     worst = min(under, key=lambda held: held.mm)
+    needle = lengths[shortest]
     if worst.mm < smallest_round():
-        help = "name double-pointed needles, or a long circular needle (80 cm and more) for a "
-        help += "long loop, from that round on."
-        more = f" Below {_cm(smallest_round())} no circular needle is short enough."
+        help = f"name double-pointed needles, or a circular needle of {_long(long_loop(), needle)} "
+        help += "and more for a long loop."
+        more = f" Below {_long(smallest_round(), needle)} no circular needle is short enough."
     else:
-        help = f"name a circular needle of {_cm(worst.mm // 100 * 100)}."
+        help = f"name a circular needle of {_long(worst.mm // 100 * 100, needle)}."
         more = ""
     yield Problem(
         "needle-short",
         WARNING,
         "the stitches do not reach round the needle",
-        f"{_who(context, worst, piece, False)}, and the shortest needle named is {_cm(shortest)} "
-        f"long: the stitches do not reach round it.{more}",
-        lengths[shortest].span,
+        f"{_who(context, worst, piece, False, needle)}, and the shortest needle named is "
+        f"{_long(shortest, needle)} long: the stitches do not reach round it.{more}",
+        needle.span,
         (Label(piece.span, "worked here"),),
         help,
         context.size_names(held.size for held in under),
@@ -143,23 +149,21 @@ def _other_needles(pattern: Pattern) -> bool:
     )
 
 
-def _who(context: Context, held: _Held, piece: Piece, flat: bool) -> str:
+def _who(context: Context, held: _Held, piece: Piece, flat: bool, needle: Needle) -> str:
     names = context.sizes
     size = f" in size {names[held.size]}" if len(names) > 1 else ""
     row, way = ("Row", "wide") if flat else ("Round", "round")
     return (
         f"{row} {held.row:,} of {piece.name.text} has {held.stitches:,} stitches{size}, which are "
-        f"{_cm(held.mm)} {way} at the gauge"
+        f"{_long(held.mm, needle)} {way} at the gauge"
     )
 
 
-def _cm(mm: float) -> str:
+def _long(mm: float, needle: Needle) -> str:
+    """A length in the units in which the needle's own is given."""
+    if needle.length is not None and needle.length.unit in ("in", "yd"):
+        return f"{mm / 25.4:.3g} in"
     return f"{mm / 10:.4g} cm"
-
-
-def lengths_of(needles: Iterable[Needle]) -> list[float]:
-    """The lengths in mm of needles that have one."""
-    return [n.length.mm() for n in needles if n.length is not None and n.length.unit is not None]
 
 
 RULE = Rule(

@@ -7,6 +7,7 @@ from math import lcm
 
 from loopwright.check.context import Context
 from loopwright.check.rule import Rule
+from loopwright.check.widths import telling_counts
 from loopwright.count.measure import height_of_row, width_gauge, width_of
 from loopwright.count.tape import FILL
 from loopwright.count.walk import Walk, Worked
@@ -89,9 +90,11 @@ def _width(context: Context, walk: Walk, said: float) -> float | None:
     gauge = width_gauge(context.pattern, walk.piece)
     if gauge is None or gauge.over.unit is None:
         return None
-    found = width_of(gauge, walk.widest)
     half = width_of(gauge, max(_unit(context, walk), 2)) / 2
-    return found if abs(found - said) > half * (1 + 1e-9) else None
+    widths = [width_of(gauge, count) for count in telling_counts(walk)]
+    if any(abs(found - said) <= half * (1 + 1e-9) for found in widths):
+        return None
+    return widths[0]
 
 
 def _length(pattern: Pattern, walk: Walk, said: float) -> float | None:
@@ -113,9 +116,11 @@ RULE = Rule(
     name="size-off",
     severity=WARNING,
     title="the stated size and the counts do not agree",
-    what="The stitches of the widest row and the rows of the piece, at the stated gauge, give "
-    "another width or length than the pattern states, by more than half a repeat. In the round "
-    "the width is the way round.",
+    what="The stitches and the rows of the piece, at the stated gauge, give another width or "
+    "length than the pattern states, by more than half a repeat. A shaped piece is as wide as its "
+    "widest place between two motifs, or as the count on which most of its rows are worked: either "
+    "may be the stated width. Stitches that come and go within a repeat, as in some laces, do not "
+    "count. In the round the width is the way round.",
     wrong="""pattern "Too wide"
   width 30 cm
   gauge 20 stitches 40 rows = 10 cm

@@ -156,7 +156,7 @@ def _problem(context: Context, long: _Long, motif: Motif | None, sizes: set[int]
         f". One loop then spans them all; more than {count_of(long.limit, word)}{thick} pull the "
         "fabric together."
     )
-    labels = ()
+    labels: tuple[Label, ...] = ()
     if long.since.place != long.row.place:
         labels = (Label(long.since.place, "slipped from here on"),)
     return Problem(
@@ -166,8 +166,13 @@ def _problem(context: Context, long: _Long, motif: Motif | None, sizes: set[int]
         message,
         long.row.in_body(long.run.cell.step.span) if long.row.as_row is None else long.row.place,
         labels,
-        f"work the stitch in one of these {word}s; or, if the fabric is meant to gather, write "
-        f"“bound slip {long.run.length} rows” in the pattern.",
+        f"work the stitch in one of these {word}s"
+        + (
+            "."
+            if long.whole
+            else "; or, if the fabric is meant to gather, write “bound slip "
+            f"{long.run.length} rows” in the pattern."
+        ),
         context.size_names(sizes),
     )
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from loopwright.check.context import Context, count_of, listed
 from loopwright.check.rule import Rule
@@ -77,7 +78,7 @@ def _odd_pair(bands: list[list[SlipRow]]) -> tuple[list[SlipRow], list[SlipRow]]
     """Two bands, one after the other, that slip the same and were hardly meant to."""
     if len(bands) < 2:
         return None
-    for one, other in zip(bands, bands[1:], strict=False):
+    for one, other in pairwise(bands):
         # Written with its slip at another place, and yet on the same stitches.
         a, b = one[0], other[0]
         if a.columns == b.columns and a.rs == b.rs and a.written != b.written:
@@ -85,10 +86,11 @@ def _odd_pair(bands: list[list[SlipRow]]) -> tuple[list[SlipRow], list[SlipRow]]
                 return one, other
     sets = [band[0].columns for band in bands]
     if len(bands) == 2:
-        a, b = bands[0][0].row, bands[1][0].row
-        turn = a.strand is not None and b.strand is not None and a.strand.key != b.strand.key
-        typed = b.as_row is None and a.as_row is None and a.base != b.base
-        if sets[0] == sets[1] and turn and typed and same_body(a.body, b.body):
+        up, down = bands[0][0].row, bands[1][0].row
+        strands = {s.key for s in (up.strand, down.strand) if s is not None}
+        typed = down.as_row is None and up.as_row is None and up.base != down.base
+        same = sets[0] == sets[1] and same_body(up.body, down.body)
+        if same and typed and len(strands) == 2:
             return bands[0], bands[1]
         return None
     kinds = set(sets)
@@ -100,6 +102,9 @@ def _odd_pair(bands: list[list[SlipRow]]) -> tuple[list[SlipRow], list[SlipRow]]
         wrong = [i for i, (has, want) in enumerate(zip(sets, wanted, strict=True)) if has != want]
         if len(wrong) == 1:
             at = wrong[0]
+            odd, before = bands[at][0].row, bands[at - 1 if at else 1][0].row
+            if odd.as_row is not None or odd.base == before.base:
+                return None  # written as another row: meant so
             return (bands[at - 1], bands[at]) if at else (bands[1], bands[0])
     return None
 

@@ -42,12 +42,14 @@ def _problem(context: Context, ups: list[Pickup], sizes: set[int]) -> Problem:
         f"{called_at(up)} is a {side}-side row and begins at the {up.edge} edge, but strand "
         f"{name} hangs at the {up.hangs} edge since {since}."
     )
+    if up.bind_off:
+        message = message.replace(f"is a {side}-side row and begins", "begins", 1)
     if rest:
         others = listed(
             f"{strand_name(context.pattern, other.strand)} in row {other.row:,}"
             for other in rest[:4]
         )
-        message += f" So it goes on: {others}{' and more' if len(rest) > 4 else ''}."
+        message += f" The same goes for {others}{' and more' if len(rest) > 4 else ''}."
     labels = (Label(up.was, f"{name} was used here"),) if up.was != up.place else ()
     return Problem(
         "strand-far-side",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from loopwright.check.context import Context, listed
+from loopwright.check.context import Context
 from loopwright.check.rule import Rule
 from loopwright.model.pattern import BindOff, CastOn, Piece, PieceRow, Work
 from loopwright.notation.source import Span
@@ -19,13 +19,13 @@ def check(context: Context) -> Iterator[Problem]:
         if found is not None:
             what, span, labels = found
             names = [strand.name.text for strand in context.pattern.strands]
-            text = listed(names, "or") if len(names) <= 6 else f"any of {len(names)} strands"
+            text = f": {', '.join(names)}" if len(names) <= 6 else ""
             yield Problem(
                 "strand-unjoined",
                 ERROR,
                 "nobody knows with which strand",
                 f"{what} of {piece.name.text} names no strand, and none has been named in the "
-                f"piece before it. It could be {text}.",
+                f"piece before it. The pattern has {len(names)} strands{text}.",
                 span,
                 labels,
                 f"say which: “in {names[0]}”. Rows after it that name none go on with that strand.",
