@@ -401,7 +401,7 @@ def test_a_note_that_is_offered_settles_it(check: CheckText) -> None:
 def test_the_needle_that_is_offered_holds(check: CheckText) -> None:
     for name in ("too many in the round", "too few in the round", "too many in the bed size"):
         (problem,) = check(WRONG[name]).problems
-        match = re.search(r"needle of (\d+ cm)", problem.help)
+        match = re.search(r"needle of (\d+ (?:cm|in))", problem.help)
         assert match
         again = re.sub(r"(needle circular 4.5 mm) .*", rf"\1 {match[1]}", WRONG[name])
         assert check(again).problems == (), name

@@ -1,8 +1,11 @@
-"""Words for strands that several rules share."""
+"""What the rules about strands share: sizes worked alike, and words."""
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from loopwright.count.strands import Pickup
+from loopwright.count.walk import Walk, Worked
 from loopwright.model.pattern import Pattern
 
 
@@ -22,3 +25,18 @@ def called_at(up: Pickup) -> str:
         text += f" ({word.lower()} {up.number} of {up.motif.name.text}"
         text += f", in repeat {up.repeat + 1:,})" if up.repeat else ")"
     return text
+
+
+def alike(walks: Iterable[Walk]) -> list[list[Walk]]:
+    """The walks of each piece, those whose rows run alike (however many stitches) together."""
+    groups: dict[tuple[object, ...], list[Walk]] = {}
+    for walk in walks:
+        key: list[object] = [id(walk.piece)]
+        for event in walk.events:
+            key += (type(event), getattr(event, "index", None))
+            if isinstance(event, Worked):
+                chunk = event.chunk
+                key += (event.first_row, event.rs, event.round, len(chunk.entries), chunk.reps,
+                        chunk.part)  # fmt: skip
+        groups.setdefault(tuple(key), []).append(walk)
+    return list(groups.values())

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from math import lcm
+
 from loopwright.count.row import total
-from loopwright.count.walk import Walk, Worked
+from loopwright.count.tape import FILL
+from loopwright.count.walk import Tapes, Walk, Worked
 
 
 def telling_counts(walk: Walk) -> tuple[int, ...]:
@@ -29,3 +32,29 @@ def telling_counts(walk: Walk) -> tuple[int, ...]:
 def is_straight(walk: Walk) -> bool:
     """Whether the piece keeps the count it is cast on with, from one motif to the next."""
     return telling_counts(walk) == (walk.cast_on,)
+
+
+def repeat_of(walk: Walk, tapes: Tapes) -> tuple[int, bool]:
+    """The stitches of one repeat of the whole piece, and whether it can be given more of them.
+
+    It cannot where a row has no fill, or a motif is for one count only.
+    """
+    unit, free = 1, True
+    seen: set[int] = set()
+    for event in walk.events:
+        if not isinstance(event, Worked):
+            continue
+        form = event.motif.form if event.motif is not None else None
+        if form is not None:
+            unit = lcm(unit, form.unit or 1)
+            free = free and form.unit > 0
+        for entry in event.chunk.entries:
+            if id(entry.row.body) in seen:
+                continue
+            seen.add(id(entry.row.body))
+            fills = [op.takes for op in tapes.of(entry.row.body, walk.size).ops if op.kind == FILL]
+            free = free and bool(fills)
+            unit = lcm(unit, *fills)
+        if unit > 10_000:
+            break
+    return unit, free

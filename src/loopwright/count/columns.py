@@ -158,6 +158,8 @@ def lay_out(
     """
     laid: list[LaidRow] = []
     total = 0
+    if len(rows) * reps > MAX_CELLS // 4:
+        return None
     for _ in range(reps):
         for row, tape in zip(rows, tapes, strict=True):
             cells = cells_of(row.body, tape, size, count)

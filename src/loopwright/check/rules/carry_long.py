@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from loopwright.check.context import Context, count_of
 from loopwright.check.limits import carry_limit
 from loopwright.check.rule import Rule
-from loopwright.check.strand_words import called_at, strand_name
+from loopwright.check.strand_words import alike, called_at, strand_name
 from loopwright.count.strands import Pickup, pickups
 from loopwright.problem import ADVICE, Label, Problem
 
@@ -17,13 +17,13 @@ def check(context: Context) -> Iterator[Problem]:
         return
     limit = carry_limit(context.pattern)
     found: dict[tuple[int, str], tuple[Pickup, set[int]]] = {}
-    for walk in context.walks:
-        for up in pickups(context.pattern, walk):
+    for walks in alike(context.walks):
+        for up in pickups(context.pattern, walks[0]):
             if up.told or up.rested <= limit:
                 continue
             key = (up.was.start, up.strand)
             longest, sizes = found.setdefault(key, (up, set()))
-            sizes.add(walk.size)
+            sizes.update(walk.size for walk in walks)
             if up.rested > longest.rested:
                 found[key] = (up, sizes)
     for up, sizes in found.values():

@@ -9,13 +9,19 @@ from loopwright.check.rule import Rule
 from loopwright.check.size_order import EITHER, order_of_sizes, size_lists
 from loopwright.problem import WARNING, Problem
 
+_COUNTS = ("cast-on", "number", "count after the row")
+
 
 def check(context: Context) -> Iterator[Problem]:
     if len(context.sizes) < 2:
         return
     lists = list(size_lists(context.pattern))
     order, by = order_of_sizes(context, lists)
+    # Where a size does not count out, that says which of its numbers is wrong.
+    failing = any(not walk.sound for walk in context.walks)
     for one in lists:
+        if failing and one.what in _COUNTS:
+            continue
         pair = one.disorder(order)
         if pair is None:
             continue

@@ -41,10 +41,11 @@ class _Long:
 def check(context: Context) -> Iterator[Problem]:
     bodies = [row.body for motif in context.pattern.motifs for row in motif.rows]
     slipping = {id(body) for body in bodies if slips(body)}
+    enough = _enough(context)
     memo: dict[tuple[object, ...], _Long | None] = {}
     found: dict[tuple[int, int], tuple[_Long, Motif | None, set[int]]] = {}
     for walk in context.walks:
-        for run in _runs(context, walk, slipping):
+        for run in _runs(walk, slipping, enough):
             sized = any(is_sized(row.body) for row in run.rows)
             key = (*map(id, run.rows), run.reps, run.count, run.rs, run.round, sized and walk.size)
             if key not in memo:
@@ -58,14 +59,14 @@ def check(context: Context) -> Iterator[Problem]:
         yield _problem(context, long, motif, sizes)
 
 
-def _runs(context: Context, walk: Walk, slipping: set[int]) -> Iterator[_Run]:
+def _runs(walk: Walk, slipping: set[int], enough: int) -> Iterator[_Run]:
     """The runs of a walk in which something is slipped."""
     own: list[Row] = []
     head: Worked | None = None
     for event in walk.events:
         is_row = isinstance(event, Worked) and event.motif is None
         if not is_row and head is not None:
-            yield from _own(context, own, head)
+            yield from _own(own, head)
             own, head = [], None
         if not isinstance(event, Worked) or any(e.misfit for e in event.chunk.entries):
             continue
@@ -74,21 +75,21 @@ def _runs(context: Context, walk: Walk, slipping: set[int]) -> Iterator[_Run]:
         if is_row:
             if head is None or head.round != event.round:
                 if head is not None:
-                    yield from _own(context, own, head)
+                    yield from _own(own, head)
                 own, head = [], event
-            own += rows * min(event.rows, _enough(context))
+            own += rows * min(event.rows, enough)
             continue
         if event.chunk.part:
             rows = rows[: event.chunk.part] if event.chunk.reps == 0 else rows
         if not any(id(row.body) in slipping for row in rows):
             continue
-        reps = min(max(event.chunk.reps, 1), -(-_enough(context) // len(rows)) + 1)
+        reps = min(max(event.chunk.reps, 1), -(-enough // len(rows)) + 1)
         yield _Run(rows, event.motif, reps, start, event.rs, event.round)
     if head is not None:
-        yield from _own(context, own, head)
+        yield from _own(own, head)
 
 
-def _own(context: Context, rows: list[Row], head: Worked) -> Iterator[_Run]:
+def _own(rows: list[Row], head: Worked) -> Iterator[_Run]:
     if any(slips(row.body) for row in {id(row.body): row for row in rows}.values()):
         start = head.chunk.entries[0].start.at(0)
         yield _Run(tuple(rows), None, 1, start, head.rs, head.round)
@@ -185,7 +186,9 @@ RULE = Rule(
     "end, or 4 in a thick yarn (weight 5 and up); over more the fabric puckers. Every stitch is "
     "followed from row to row, on both sides and from one repeat of a motif into the next. “bound "
     "slip 6 rows” in the pattern sets another bound. Rows with several fills between markers are "
-    "not followed, nor is a stitch from one item of the piece into a motif.",
+    "not followed, nor more than some ten "
+    "thousand rows of a piece written one by one, nor a stitch from one item of the piece into a "
+    "motif.",
     wrong="""pattern "Puckered"
 motif tuck over 4n + 3
   row 1: k1 sl1 * k3 sl1 * k1

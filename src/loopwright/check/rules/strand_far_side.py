@@ -6,11 +6,13 @@ from collections.abc import Iterator
 
 from loopwright.check.context import Context, listed
 from loopwright.check.rule import Rule
-from loopwright.check.strand_words import called_at, strand_name
+from loopwright.check.strand_words import alike, called_at, strand_name
 from loopwright.count.strands import Pickup, pickups
 from loopwright.problem import ERROR, Label, Problem
 
 # Where rows lie otherwise than the writer meant, edges would only say it again.
+_KEPT = 100
+
 _SIDES_UNSURE = ("side-flip", "row-missing", "row-twice")
 
 
@@ -18,17 +20,17 @@ def check(context: Context) -> Iterator[Problem]:
     if len(context.pattern.strands) < 2:
         return
     found: dict[tuple[int, int], tuple[list[Pickup], set[int]]] = {}
-    for walk in context.walks:
-        if any(f.rule in _SIDES_UNSURE for f in walk.findings):
+    for walks in alike(context.walks):
+        if any(f.rule in _SIDES_UNSURE for walk in walks for f in walk.findings):
             continue
-        for up in pickups(context.pattern, walk):
+        for up in pickups(context.pattern, walks[0]):
             if up.edge is None or up.hangs is None or up.edge == up.hangs:
                 continue
             # One slip in a motif or an item of the piece turns all that follows in it.
-            group = found.setdefault((id(walk.piece), up.index), ([], set()))
-            if all(up.place != other.place for other in group[0]):
+            group = found.setdefault((id(walks[0].piece), up.index), ([], set()))
+            if up.place not in {other.place for other in group[0][:_KEPT]}:
                 group[0].append(up)
-            group[1].add(walk.size)
+            group[1].update(walk.size for walk in walks)
     for ups, sizes in found.values():
         yield _problem(context, ups, sizes)
 

@@ -8,9 +8,9 @@ from math import ceil, floor
 
 from loopwright.check.context import Context, count_of, in_size, listed
 from loopwright.check.rule import Rule
-from loopwright.check.widths import is_straight
+from loopwright.check.widths import is_straight, repeat_of
+from loopwright.count.affine import CountSet
 from loopwright.count.measure import width_gauge, width_of
-from loopwright.count.solve import counts_for
 from loopwright.count.walk import Walk
 from loopwright.facts.loops import rule_of_thumb
 from loopwright.model.pattern import Gauge, Piece
@@ -54,9 +54,10 @@ def check(context: Context) -> Iterator[Problem]:
 def _between(context: Context, walk: Walk, measure: Quantity, gauge: Gauge) -> _Between | None:
     if not walk.sound or walk.cast_on is None or not is_straight(walk):
         return None
-    counts = counts_for(context.pattern, walk.piece, walk.size, context.tapes)
-    if counts.modulus < 2:
+    repeat, free = repeat_of(walk, context.tapes)
+    if not free or repeat < 2:
         return None
+    counts = CountSet(walk.cast_on, repeat, 1)
     said = measure.mm(walk.size)
     wanted = said * gauge.stitches / gauge.over.mm()
     low, high = counts.below(floor(wanted + 1e-9)) or 0, counts.above(ceil(wanted - 1e-9))
