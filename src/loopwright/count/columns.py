@@ -14,7 +14,7 @@ from math import lcm
 
 from loopwright.count.tape import FILL, Tape
 from loopwright.model.body import Body, Fill, Group, Step, Stitches, words_of
-from loopwright.model.pattern import Row
+from loopwright.model.pattern import Pattern, PieceRow, Row
 
 MAX_WIDTH = 2_000
 """Cells a laid-out row may have."""
@@ -57,6 +57,16 @@ class LaidRow:
 def slips(body: Body) -> bool:
     """Whether a body slips a stitch anywhere."""
     return any(word.stitch.word == "sl" for word in words_of(body.steps))
+
+
+def slipping_bodies(pattern: Pattern) -> set[int]:
+    """The ids of the bodies that slip a stitch; equal lines share one body, so they are few."""
+    bodies = {id(row.body): row.body for motif in pattern.motifs for row in motif.rows}
+    for piece in pattern.pieces:
+        for item in piece.items:
+            if isinstance(item, PieceRow):
+                bodies[id(item.row.body)] = item.row.body
+    return {key for key, body in bodies.items() if slips(body)}
 
 
 def is_sized(body: Body) -> bool:

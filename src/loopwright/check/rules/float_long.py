@@ -8,22 +8,22 @@ from loopwright.check.context import Context, count_of
 from loopwright.check.floats import Float, longest_float
 from loopwright.check.limits import float_limit
 from loopwright.check.rule import Rule
-from loopwright.count.columns import is_sized, slips
+from loopwright.count.columns import is_sized, slipping_bodies
 from loopwright.model.pattern import Motif, PieceRow, Row
 from loopwright.problem import WARNING, Problem
 
 
 def check(context: Context) -> Iterator[Problem]:
     pattern = context.pattern
+    slipping = slipping_bodies(pattern)
+    if not slipping:
+        return
     rows: list[tuple[Row, Motif | None]] = [(r, m) for m in pattern.motifs for r in m.rows]
     rows += [(i.row, None) for p in pattern.pieces for i in p.items if isinstance(i, PieceRow)]
     seen: dict[tuple[int, int], list[tuple[int, Float]]] = {}
-    slipping: dict[int, bool] = {}
     for row, motif in rows:
         body = row.body
-        if id(body) not in slipping:
-            slipping[id(body)] = slips(body)
-        if not slipping[id(body)] or row.as_row is not None:
+        if id(body) not in slipping or row.as_row is not None:
             continue  # a row worked as another one: said there
         limit, stitch = float_limit(pattern, motif)
         key = (id(body), limit)

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from loopwright.check.context import Context, count_of
 from loopwright.check.limits import is_thick, slip_limit
 from loopwright.check.rule import Rule
-from loopwright.count.columns import SlipRun, is_sized, lay_out, narrow, slip_runs, slips
+from loopwright.count.columns import SlipRun, is_sized, lay_out, narrow, slip_runs, slipping_bodies
 from loopwright.count.walk import Walk, Worked
 from loopwright.model.pattern import Motif, Row
 from loopwright.problem import WARNING, Label, Problem
@@ -39,8 +39,9 @@ class _Long:
 
 
 def check(context: Context) -> Iterator[Problem]:
-    bodies = [row.body for motif in context.pattern.motifs for row in motif.rows]
-    slipping = {id(body) for body in bodies if slips(body)}
+    slipping = slipping_bodies(context.pattern)
+    if not slipping:
+        return
     enough = _enough(context)
     memo: dict[tuple[object, ...], _Long | None] = {}
     found: dict[tuple[int, int], tuple[_Long, Motif | None, set[int]]] = {}
@@ -66,7 +67,7 @@ def _runs(walk: Walk, slipping: set[int], enough: int) -> Iterator[_Run]:
     for event in walk.events:
         is_row = isinstance(event, Worked) and event.motif is None
         if not is_row and head is not None:
-            yield from _own(own, head)
+            yield from _own(own, head, slipping)
             own, head = [], None
         if not isinstance(event, Worked) or any(e.misfit for e in event.chunk.entries):
             continue
@@ -75,7 +76,7 @@ def _runs(walk: Walk, slipping: set[int], enough: int) -> Iterator[_Run]:
         if is_row:
             if head is None or head.round != event.round:
                 if head is not None:
-                    yield from _own(own, head)
+                    yield from _own(own, head, slipping)
                 own, head = [], event
             own += rows * min(event.rows, enough)
             continue
@@ -86,11 +87,11 @@ def _runs(walk: Walk, slipping: set[int], enough: int) -> Iterator[_Run]:
         reps = min(max(event.chunk.reps, 1), -(-enough // len(rows)) + 1)
         yield _Run(rows, event.motif, reps, start, event.rs, event.round)
     if head is not None:
-        yield from _own(own, head)
+        yield from _own(own, head, slipping)
 
 
-def _own(rows: list[Row], head: Worked) -> Iterator[_Run]:
-    if any(slips(row.body) for row in {id(row.body): row for row in rows}.values()):
+def _own(rows: list[Row], head: Worked, slipping: set[int]) -> Iterator[_Run]:
+    if any(id(row.body) in slipping for row in rows):
         start = head.chunk.entries[0].start.at(0)
         yield _Run(tuple(rows), None, 1, start, head.rs, head.round)
 

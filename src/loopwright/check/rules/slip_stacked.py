@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from loopwright.check.context import Context, count_of, listed
 from loopwright.check.rule import Rule
-from loopwright.count.columns import SlipRow, slip_rows, slips
+from loopwright.count.columns import SlipRow, slip_rows, slipping_bodies
 from loopwright.count.walk import Worked
 from loopwright.model.body import same_body
 from loopwright.model.pattern import Motif
@@ -17,6 +17,9 @@ _SHOWN = 6
 
 
 def check(context: Context) -> Iterator[Problem]:
+    slipping = slipping_bodies(context.pattern)
+    if not slipping:
+        return
     worked: dict[int, tuple[int, int]] = {}
     for walk in context.walks:
         for event in walk.events:
@@ -25,7 +28,7 @@ def check(context: Context) -> Iterator[Problem]:
                 worked.setdefault(id(event.motif), (count, walk.size))
     for motif in context.pattern.motifs:
         found = worked.get(id(motif))
-        if found is None or not any(slips(row.body) for row in motif.rows):
+        if found is None or not any(id(row.body) in slipping for row in motif.rows):
             continue
         yield from _check(context, motif, *found)
 
