@@ -277,6 +277,7 @@ CASES: dict[str, str] = {
         before=RIB.replace("1:", "1 in A:").replace("2:", "2 in A:")
         + "yarn wool: 100 g 200 m\nshade kelp of wool\nstrand A feeds kelp\nstrand B feeds kelp\n",
         head=GAUGE,
+        cast_on="20 in A",
     ),
     # --- markers ---
     "marker missing": flat("row: k10 sm k10"),

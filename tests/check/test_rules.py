@@ -17,6 +17,7 @@ WRONG = Path(__file__).parents[2] / "examples" / "wrong"
 
 # The line of the wrong example on which a reader should look first.
 LINE = {
+    "carry-long": 8,
     "cast-on-misfit": 6,
     "claim-wrong": 4,
     "count-over": 4,
@@ -26,15 +27,18 @@ LINE = {
     "edge-odd-one-out": 6,
     "fill-unclear": 4,
     "fill-uneven": 4,
+    "float-long": 3,
     "form-broken": 2,
     "gauge-missing": 4,
     "holder-empty": 7,
     "holder-full": 4,
+    "gauge-odd": 2,
     "length-unreached": 9,
     "line-unclear": 4,
     "marker-missed": 5,
     "marker-missing": 4,
     "name-twice": 6,
+    "needle-short": 3,
     "never-bound-off": 2,
     "never-used": 2,
     "no-cast-on": 3,
@@ -47,9 +51,15 @@ LINE = {
     "size-count": 4,
     "size-off": 2,
     "stitches-unreached": 5,
+    "sizes-disorder": 4,
+    "slip-long": 5,
+    "slip-stacked": 7,
+    "strand-far-side": 8,
+    "strand-unjoined": 6,
     "unit-missing": 2,
     "unknown-name": 7,
     "unknown-word": 4,
+    "width-odd-repeat": 2,
 }
 
 rules = pytest.mark.parametrize("rule", all_rules(), ids=lambda rule: rule.name)

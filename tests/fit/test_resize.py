@@ -46,7 +46,8 @@ def rib(unit: int, rest: int, stitches: int, gauge: int = 20, claim: str = "") -
 def test_the_nearest_count_by_brute_force(unit: int, rest: int, n: int, cm: int) -> None:
     text = resized(rib(unit, rest, unit * n + rest), width=f"{cm} cm")
     after = checked(text)
-    assert after.problems == ()
+    # A width between two repeats may be asked for; the nearest is taken, and that is said.
+    assert {problem.rule for problem in after.problems} <= {"width-odd-repeat"}
     wanted = cm * 2
     fitting = [unit * k + rest for k in range(1, 700)]
     nearest = min(abs(count - wanted) for count in fitting)
@@ -58,7 +59,8 @@ def test_the_nearest_count_by_brute_force(unit: int, rest: int, n: int, cm: int)
 def test_the_throw_at_any_width(cm: int, size: str) -> None:
     text = resized(THROW.read_text("utf-8"), width=f"{cm}cm", size=size)
     after = checked(text)
-    assert after.problems == ()
+    # One size alone made wider than the next, or than its needle holds, is said and no more.
+    assert {problem.rule for problem in after.problems} <= {"sizes-disorder", "needle-short"}
     place = after.pattern.sizes.index(size)
     assert abs(after.walks[place].cast_on - cm * 2) <= 1
     assert resized(text, width=f"{cm}cm", size=size) == text

@@ -32,6 +32,7 @@ pattern "Spans & Edges"
   swatch 44 stitches 40 rows weighs 11.6 g in woven
   swatch 44 stitches 40 rows measures 22 x 11 cm
   needle circular 4.5 mm 90 cm
+  bound slip 4 rows
   notion "Blunt tapestry needle"
   note "Read on."
 yarn shore "Worsted": 100 g 200 m, weight 4, fibre "wool"
@@ -182,6 +183,7 @@ def says_itself(node: Any, text: str) -> bool:
         tree.UntilStitches: "until ", tree.UntilSpent: "until ",
         tree.PatternLine: "pattern ", tree.LevelLine: "level ", tree.SizesLine: "sizes ",
         tree.GaugeLine: "gauge ", tree.SwatchLine: "swatch ", tree.NeedleLine: "needle ",
+        tree.BoundLine: "bound ",
         tree.YarnLine: "yarn ", tree.ShadeLine: "shade ", tree.StrandLine: "strand ",
         tree.StitchLine: "stitch ", tree.MotifLine: "motif ", tree.EdgeLine: "edge ",
         tree.PieceLine: "piece ", tree.CastOnLine: "cast on ", tree.BindOffLine: "bind off",

@@ -49,6 +49,7 @@ _PATTERN_LINES = (
     tree.GaugeLine,
     tree.SwatchLine,
     tree.NeedleLine,
+    tree.BoundLine,
 )
 _MOVES = (
     tree.JoinLine,
@@ -64,6 +65,7 @@ _LINE_NAMES: dict[type, str] = {
     tree.GaugeLine: "gauge",
     tree.SwatchLine: "swatch",
     tree.NeedleLine: "needle",
+    tree.BoundLine: "bound",
     tree.EdgeLine: "edge",
     tree.RowLine: "row",
     tree.CastOnLine: "cast on",
@@ -667,6 +669,8 @@ class _Builder:
                 swatches.append(node)
             elif isinstance(node, tree.NeedleLine):
                 needles.append(node)
+            elif isinstance(node, tree.BoundLine):
+                self._once(once, f"bound {node.kind.key}", node, node.span)
         yarns = tuple(self._yarn(s) for s in singles if isinstance(s, tree.YarnLine))
         shades = tuple(
             Shade(s.name, s.text, s.yarn, s.colour, s.stripes, s.span)
@@ -713,6 +717,7 @@ class _Builder:
             tuple(self.gaps),
             self.parsed.size_lists,
             heads[0].span if heads else Span(0, min(end, 1)),
+            bounds=tuple(v for kind, v in once.items() if kind.startswith("bound ")),
         )
 
     def _once(self, once: dict[str, Any], kind: str, value: Any, span: Span) -> None:

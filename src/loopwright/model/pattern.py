@@ -10,6 +10,7 @@ from loopwright.notation.quantity import Quantity
 from loopwright.notation.source import Source, Span
 from loopwright.notation.tree import (
     Amount,
+    BoundLine,
     Claim,
     Count,
     Feed,
@@ -25,6 +26,7 @@ from loopwright.notation.tree import (
 Gauge = GaugeLine
 Swatch = SwatchLine
 Needle = NeedleLine
+Bound = BoundLine
 
 ONE_SIZE = "one"
 EDGE_KINDS = ("garter", "stockinette", "slipped", "seed")
@@ -339,6 +341,7 @@ class Pattern:
     gaps: tuple[RowGap, ...]
     size_lists: tuple[tuple[int, Span], ...]
     span: Span
+    bounds: tuple[Bound, ...] = ()
 
     @property
     def sizes(self) -> tuple[str, ...]:
@@ -353,6 +356,10 @@ class Pattern:
 
     def yarn(self, key: str) -> Yarn | None:
         return next((y for y in self.yarns if y.name.key == key), None)
+
+    def bound(self, kind: str) -> int | None:
+        """What the file says is borne of a kind (``slip``, ``carry``, ``float``), or None."""
+        return next((b.number for b in self.bounds if b.kind.key == kind), None)
 
     def gauge_for(self, fabric: str | None) -> Gauge | None:
         """The gauge measured in a fabric (a motif's name), else the file's first."""

@@ -247,6 +247,37 @@ class Shaper(Transformer[Token, tree.Statement]):
             self._span(word, quantities[-1]),
         )
 
+    def bound_rows(self, word: Token, kind: Token, number: Token) -> tree.BoundLine:
+        return self._bound(word, kind, number, "rows")
+
+    def bound_stitches(self, word: Token, kind: Token, number: Token) -> tree.BoundLine:
+        return self._bound(word, kind, number, "stitches")
+
+    def _bound(self, word: Token, kind: Token, number: Token, unit: str) -> tree.BoundLine:
+        name = self._name(kind)
+        wanted = tree.BOUND_UNITS.get(name.key)
+        if wanted is None:
+            self._slip(
+                "unknown-name",
+                f"there is no bound “{name.text}”",
+                "A bound is of a slip (rows on end), of a carry (rows up the edge) or of a float "
+                "(stitches passed).",
+                name.span,
+                "write bound slip 4 rows, bound carry 10 rows or bound float 5 stitches.",
+            )
+        elif wanted != unit:
+            self._slip(
+                "line-unclear",
+                f"this bound counts {wanted}",
+                f"A {name.text} is measured in {wanted}, and the line says {unit}.",
+                self._span(number),
+                f"write bound {name.text} {number} {wanted}.",
+            )
+        value = self._one(number)
+        if value != int(value):
+            self._count(number)  # says that it must be whole
+        return tree.BoundLine(name, int(value), self._span(word, number))
+
     # --- materials -------------------------------------------------------------
 
     def weight(self, word: Token, number: Token) -> _Part:

@@ -202,6 +202,21 @@ class NeedleLine:
     span: Span
 
 
+BOUND_UNITS = {"slip": "rows", "carry": "rows", "float": "stitches"}
+
+
+@dataclass(frozen=True, slots=True)
+class BoundLine:
+    """``bound slip 4 rows``: what the checker bears in place of its default.
+
+    `kind` is ``slip``, ``carry`` or ``float``; `number` counts rows, or stitches of a float.
+    """
+
+    kind: Name
+    number: int
+    span: Span
+
+
 @dataclass(frozen=True, slots=True)
 class YarnLine:
     name: Name
@@ -466,6 +481,7 @@ Statement = (
     | GaugeLine
     | SwatchLine
     | NeedleLine
+    | BoundLine
     | YarnLine
     | ShadeLine
     | StrandLine

@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from math import lcm
 
 from loopwright.check.context import Context
 from loopwright.check.rule import Rule
+from loopwright.check.widths import repeat_of, telling_counts
 from loopwright.count.measure import height_of_row, width_gauge, width_of
-from loopwright.count.tape import FILL
 from loopwright.count.walk import Walk, Worked
 from loopwright.model.pattern import Pattern, Piece
 from loopwright.notation.quantity import Quantity
@@ -68,30 +67,15 @@ def _cm(mm: float, measure: Quantity) -> str:
     return f"{mm / 10:.4g} cm"
 
 
-def _unit(context: Context, walk: Walk) -> int:
-    """The stitches of one repeat of the whole piece."""
-    unit = 1
-    for event in walk.events:
-        if not isinstance(event, Worked):
-            continue
-        if event.motif is not None and event.motif.form is not None and event.motif.form.unit:
-            unit = lcm(unit, event.motif.form.unit)
-        for entry in event.chunk.entries:
-            for op in context.tapes.of(entry.row.body, walk.size).ops:
-                if op.kind == FILL:
-                    unit = lcm(unit, op.takes)
-        if unit > 10_000:
-            break
-    return unit
-
-
 def _width(context: Context, walk: Walk, said: float) -> float | None:
     gauge = width_gauge(context.pattern, walk.piece)
     if gauge is None or gauge.over.unit is None:
         return None
-    found = width_of(gauge, walk.widest)
-    half = width_of(gauge, max(_unit(context, walk), 2)) / 2
-    return found if abs(found - said) > half * (1 + 1e-9) else None
+    half = width_of(gauge, max(repeat_of(walk, context.tapes)[0], 2)) / 2
+    widths = [width_of(gauge, count) for count in telling_counts(walk)]
+    if any(abs(found - said) <= half * (1 + 1e-9) for found in widths):
+        return None
+    return widths[0]
 
 
 def _length(pattern: Pattern, walk: Walk, said: float) -> float | None:
@@ -113,9 +97,11 @@ RULE = Rule(
     name="size-off",
     severity=WARNING,
     title="the stated size and the counts do not agree",
-    what="The stitches of the widest row and the rows of the piece, at the stated gauge, give "
-    "another width or length than the pattern states, by more than half a repeat. In the round "
-    "the width is the way round.",
+    what="The stitches and the rows of the piece, at the stated gauge, give another width or "
+    "length than the pattern states, by more than half a repeat. A shaped piece is as wide as its "
+    "widest place between two motifs, or as the count on which most of its rows are worked: either "
+    "may be the stated width. Stitches that come and go within a repeat, as in some laces, do not "
+    "count. In the round the width is the way round.",
     wrong="""pattern "Too wide"
   width 30 cm
   gauge 20 stitches 40 rows = 10 cm
