@@ -118,6 +118,8 @@ class Hands:
     left: list[Thing] = field(default_factory=list)
     right: list[Thing] = field(default_factory=list)
     on_needle: bool = False
+    passed: bool = False  # this row has passed a marker without a word
+    uneven: bool = False  # a step of it makes not as many as it takes
     counts: list[int] = field(default_factory=list)
     right_sides: list[bool] = field(default_factory=list)
 
@@ -143,6 +145,7 @@ class Hands:
         if self.in_round and not self.rs and not turning:
             raise CannotWork("the round runs backwards")
         speaks = any(isinstance(s, Word) and s.is_marker for s in steps)
+        self.passed = self.uneven = False
         turned = self._steps(steps, speaks, number)
         if not turned:
             if not speaks:
@@ -180,10 +183,13 @@ class Hands:
                 if not fills or any(_parts(s) for s in steps[fills[-1] : at]):
                     raise CannotWork("no fill that could end there")
             elif step.kind == "hold":
+                self._is_uneven(True)
                 self.holders.put(step.name, [self._next(speaks) for _ in range(step.count)])
             elif step.kind == "take":
+                self._is_uneven(True)
                 self.left += self.holders.take(step.name)
             else:
+                self._is_uneven(True)
                 self.right += [STITCH] * step.count
         return False
 
@@ -192,6 +198,14 @@ class Hands:
             thing = self.left.pop()
             if isinstance(thing, Marker):
                 self.right.append(thing)
+                self.passed = True
+        self._is_uneven(False)
+
+    def _is_uneven(self, uneven: bool) -> None:
+        """A row that names no marker may pass them only where no step shifts stitches."""
+        self.uneven = self.uneven or uneven
+        if self.uneven and self.passed:
+            raise CannotWork("stitches move past a marker unsaid")
 
     def _pass_gaps(self) -> None:
         while self.left and isinstance(self.left[-1], Gap):
@@ -225,8 +239,7 @@ class Hands:
                 self._slip_markers()
                 self.right.append(self._next(speaks))
             return
-        if not speaks and any(isinstance(x, Marker) for x in self.left):
-            raise CannotWork("stitches move past a marker unsaid")
+        self._is_uneven(word.takes != word.makes)
         for _ in range(word.takes):
             self._next(speaks)
         self.right += [STITCH] * word.makes
@@ -492,7 +505,7 @@ def _work(words: list[str], file: FileText, hands: Hands) -> None:
         return
     if words[2] == "until":
         target = _number(words[3], hands.size)
-        for _ in range(1000):
+        for _ in range(100):
             for row in rows:
                 hands.work(row)
             if hands.live == target:
