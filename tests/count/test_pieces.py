@@ -356,3 +356,56 @@ def test_the_rounds_begin_elsewhere(check: Check) -> None:
 def test_the_rounds_cannot_begin_there(check: Check, kind: str, rule: str) -> None:
     checked = check(piece("round: knit", "begin round after 20", "bind off", kind=kind))
     assert rules(checked) == [rule]
+
+
+def test_a_row_inside_a_motif_that_runs_back_must_turn(check: Check) -> None:
+    source = (
+        'pattern "P"\nmotif wedge\n  row 1: k5 turn\n  row 2: p5\n'
+        "piece p round\n  cast on 20\n  work wedge x2\n  bind off\n"
+    )
+    checked = check(source)
+    assert rules(checked) == ["stitches-unreached"]
+    assert checked.source.line_column(checked.problems[0].span.start)[0] == 4
+
+
+def test_a_motif_of_one_turn_runs_back_in_its_second_repeat(check: Check) -> None:
+    source = (
+        'pattern "P"\nmotif wedge\n  row 1: * k1 *\n  row 2: k5 turn\n'
+        "piece p round\n  cast on 20\n  work wedge x{}\n  row: p5 turn\n  bind off\n"
+    )
+    assert rules(check(source.format(2))) == ["stitches-unreached"]
+    assert rules(check(source.format(1))) == []
+
+
+def test_a_row_that_turns_before_a_marker_may_shape(check: Check) -> None:
+    checked = check(
+        piece("row: k10 pm k10", "row: p4 p2tog turn", "row: k1 kfb k3", "row: p10 sm p10",
+              "bind off")
+    )  # fmt: skip
+    assert rules(checked) == []
+    assert counts(checked) == [20, 19, 20, 20]
+    # One that comes to the marker must name it.
+    assert rules(check(piece("row: k10 pm k10", "row: p9 p2tog p1 turn", "bind off"))) == [
+        "marker-missed"
+    ]
+
+
+def test_a_line_that_holds_keeps_the_gap(check: Check) -> None:
+    checked = check(
+        piece("row: k12 turn", "row: p6 turn", "hold 2 as tip", "row: * k1 * to gap k2 turn",
+              "row: knit", "row: knit", "bind off", "take tip", "leave live")
+    )  # fmt: skip
+    assert rules(checked) == []
+    # 18 hang and 4 lie before the gap; 2 more are worked, and 6 and 6 are left on either side.
+    assert counts(checked) == [20, 20, 18, 18, 18]
+
+
+def test_what_is_worked_before_stitches_are_taken_must_hang_already(check: Check) -> None:
+    right = ["row: k5 hold 12 as front k3", "row: k5 take front k15", "bind off"]
+    assert rules(check(piece(*right))) == []
+    for early in ("k9 take front k11", "k9 take front * k1 *"):
+        checked = check(piece(right[0], f"row: {early}", "bind off"))
+        assert rules(checked) == ["count-over"]
+        assert "has 8 stitches and works 9" in checked.problems[0].message
+    late = check(piece(right[0], "row: * k1 * take front k11", "bind off"))
+    assert rules(late) == ["count-over"]

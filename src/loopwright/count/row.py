@@ -83,6 +83,11 @@ def _fail(misfit: Misfit) -> Outcome:
 def _pass_markers(tape: Tape, live: Live, over: Range) -> Outcome:
     """A row that speaks of no markers: they stay where they are if no stitch moves."""
     parts = live.ahead
+    if tape.turns and not tape.even:
+        # It may shape what lies before the first marker, if it turns before it gets there.
+        near = _Worker(tape, live, over).run()
+        if near.misfit is None:
+            return near
     outcome = _Worker(tape, Live((summed(parts),), live.behind, live.gap), over).run()
     if outcome.misfit is not None:
         return outcome
@@ -256,11 +261,20 @@ class _Worker:
             times = Affine(rest.fixed // fill.takes, rest.unit // fill.takes)
             self.fills.append(times)
         made = self.carried
-        for op in part:
+        gone = Affine(0)
+        for at, op in enumerate(part):
             if op.kind == FIXED:
+                # Held stitches come back here: what is worked before them must hang already.
+                n = first_negative(have - gone, self.over) if op.takes < 0 else None
+                if n is not None:
+                    return replace(
+                        self._misfit("over", n, have, part[:at], None), before=gone.at(n), after=0
+                    )
+                gone = gone.plus(op.takes)
                 made = made.plus(op.makes)
                 self.yarn_fixed += op.yarn
             elif op.kind == FILL:
+                gone = gone + Affine(op.takes * times.fixed, op.takes * times.unit)
                 made = made + Affine(op.makes * times.fixed, op.makes * times.unit)
                 self.yarn_fixed += op.yarn * times.fixed
                 self.yarn_unit += op.yarn * times.unit

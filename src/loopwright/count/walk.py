@@ -468,7 +468,10 @@ class _Walker:
                 self._find("count-over", item.span, "hold", numbers=(count, sum(parts)))
                 return False
             kept = tuple(map(Affine, parted(parts, count)[1]))
-            rest = Live(kept, self.state.behind)
+            gap = self.state.gap
+            if gap is not None:
+                gap = gap.plus(-count) if gap.fixed >= count else None
+            rest = Live(kept, self.state.behind, gap)
             self.state = rest if have > count else None
         self.moved = True
         self._put(Waiting(item.name.key, count, self.piece, self.row - 1, item.span, False))
@@ -887,8 +890,9 @@ class _Walker:
             pairs = [(row, tape) for row, tape in resolved if tape is not None]
             if len(pairs) < len(resolved):
                 return False
-        if self.round and not self.rs and not pairs[0][1].turns and not self.unsure:
-            self._find("stitches-unreached", rows[0].place, "back", row=rows[0])
+        back = self._runs_back(pairs, reps * len(pairs) + part)
+        if back is not None and not self.unsure:
+            self._find("stitches-unreached", back.place, "back", row=back)
             return False
         chunks, snags = self.repeater.run(pairs, self.state, reps, part, self.round, tape)
         for snag in snags:
@@ -920,6 +924,19 @@ class _Walker:
             self._find("number-too-big", item.span, "stitches", numbers=(count,))
             return False
         return True
+
+    def _runs_back(self, pairs: list[tuple[Row, Tape]], rows: int) -> Row | None:
+        """The first row that goes on from the wrong side in the round without turning.
+
+        The sides come again after two repeats at the latest.
+        """
+        rs = self.rs
+        for at in range(min(rows, 2 * len(pairs)) if self.round else 0):
+            row, tape = pairs[at % len(pairs)]
+            if not rs and not tape.turns:
+                return row
+            rs = rs != tape.turns
+        return None
 
     def _snag(
         self, snag: Snag, item: PieceRow | Work, motif: Motif | None, rows: tuple[Row, ...]
