@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from lark.exceptions import UnexpectedCharacters, UnexpectedInput, UnexpectedToken
@@ -16,9 +16,9 @@ from loopwright.notation.bounds import (
 )
 from loopwright.notation.grammar import line_parser
 from loopwright.notation.habits import habit_of
-from loopwright.notation.near import nearest
+from loopwright.notation.near import distance, nearest, one_slip
 from loopwright.notation.source import Source, Span
-from loopwright.notation.terminals import LINE_WORDS, expected_text
+from loopwright.notation.terminals import LINE_WORDS, expected_text, words_of
 from loopwright.notation.tree import Placed, Statement
 from loopwright.problem import ERROR, Edit, Fix, Problem
 
@@ -197,7 +197,30 @@ def _unclear(code: str, base: int, error: UnexpectedInput) -> Problem:
         message = f"“{wrong}” cannot stand here; what can is {expected_text(names)}."
     if len(names) > 12 or not names:
         message = f"“{code[start:end] or code.strip()}” cannot be read here."
-    return Problem("line-unclear", ERROR, "this line cannot be read", message, span)
+    return _mistyped(
+        lowered,
+        base,
+        start,
+        names,
+        Problem("line-unclear", ERROR, "this line cannot be read", message, span),
+    )
+
+
+def _mistyped(lowered: str, base: int, start: int, names: set[str], problem: Problem) -> Problem:
+    """The problem, with its fix where a word stands here that is one slip from one that can."""
+    here = _FIRST_WORD.match(lowered, start)
+    if here is None or lowered[start - 1 : start].isalnum():
+        return problem
+    words = words_of(names)
+    meant = one_slip(here.group(), words)
+    if len(names) == len(words) == 1 and distance(here.group(), words[0], 1) == 1:
+        meant = words[0]  # nothing else can stand here, so the shortest word is plain too
+    if meant is None:
+        return problem
+    span = Span(base + here.start(), base + here.end())
+    message = f"“{here.group()}” cannot stand here; “{meant}” can."
+    fix = Fix(f"write “{meant}” for “{here.group()}”", (Edit(span, meant),))
+    return replace(problem, message=message, span=span, help=f"did you mean “{meant}”?", fix=fix)
 
 
 def _unknown_start(code: str, base: int, word: str) -> Problem | None:
@@ -206,6 +229,9 @@ def _unknown_start(code: str, base: int, word: str) -> Problem | None:
     span = Span(base + start, base + start + len(word))
     close = nearest(word, LINE_WORDS)
     if close is not None:
+        fix = None
+        if one_slip(word, LINE_WORDS) == close:
+            fix = Fix(f"write “{close}” for “{word}”", (Edit(span, close),))
         return Problem(
             "unknown-word",
             ERROR,
@@ -213,7 +239,7 @@ def _unknown_start(code: str, base: int, word: str) -> Problem | None:
             f"A line starts with the word that says what it is, and “{word}” is none of them.",
             span,
             help=f"did you mean “{close}”?",
-            fix=Fix(f"write “{close}”", (Edit(span, close),)),
+            fix=fix,
         )
     habit = habit_of(code)
     if habit is not None:
@@ -247,14 +273,4 @@ def _shifted(problem: Problem, base: int) -> Problem:
     fix = problem.fix
     if fix is not None:
         fix = Fix(fix.title, tuple(Edit(e.span.shifted(base), e.text) for e in fix.edits))
-    return Problem(
-        problem.rule,
-        problem.severity,
-        problem.title,
-        problem.message,
-        problem.span.shifted(base),
-        problem.labels,
-        problem.help,
-        problem.sizes,
-        fix,
-    )
+    return replace(problem, span=problem.span.shifted(base), fix=fix)

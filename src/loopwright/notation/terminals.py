@@ -134,3 +134,26 @@ def expected_text(names: set[str]) -> str:
     if len(words) == 1:
         return words[0]
     return ", ".join(words[:-1]) + " or " + words[-1]
+
+
+_SEVERAL: dict[str, tuple[str, ...]] = {
+    "SIDE": ("rs", "ws"),
+    "MODIFIER": ("wyif", "wyib", "kwise", "pwise", "tbl"),
+    "_COLOUR": ("colour", "color"),
+    "_STITCHES": ("stitches", "stitch"),
+    "_ROWS": ("rows", "rounds", "row", "round"),
+    "ROW": ("row", "rows"),
+    "ROUND": ("round", "rounds"),
+    "UNIT": ("inches", "inch", "metres", "metre", "yards", "yard", "grams", "gram"),
+}
+
+
+def words_of(names: set[str]) -> tuple[str, ...]:
+    """The words that some terminals stand for, where they stand for words."""
+    found: list[str] = []
+    for name in sorted(names):
+        if name in _SEVERAL:
+            found += _SEVERAL[name]
+        elif HUMAN.get(name, "").startswith("“") and name.strip("_").isalpha():
+            found.append(name.strip("_").lower())
+    return tuple(dict.fromkeys(found))
