@@ -10,6 +10,7 @@ from loopwright.check.rule import Rule
 from loopwright.model.pattern import UnknownWord
 from loopwright.model.stitch import Dictionary
 from loopwright.notation.near import nearest, slips_of
+from loopwright.notation.parse import split_comment
 from loopwright.problem import ERROR, Edit, Fix, Problem
 
 _GUESSED = 200  # unknown words for which a near one is looked for
@@ -77,7 +78,8 @@ def check(context: Context) -> Iterator[Problem]:
             tail = word.text[len(letters) :]
             near = slips_of(word.text, can_stand) if number <= _GUESSED else []
             close: str | None = None
-            if len(near) == 1 and near[0] not in _HABITS:
+            whole = near in (["knit"], ["purl"]) and _is_whole_body(context, word)
+            if whole or (len(near) == 1 and near[0] not in _HABITS):
                 close = near[0]
                 fix = Fix(f"write “{close}” for “{word.text}”", (Edit(word.span, close),))
             elif number <= _GUESSED:
@@ -100,6 +102,14 @@ def check(context: Context) -> Iterator[Problem]:
             help=help,
             fix=fix,
         )
+
+
+def _is_whole_body(context: Context, word: UnknownWord) -> bool:
+    """Whether the word is all that its row works, as “knit” is."""
+    source = context.pattern.source
+    line = source.line_text(source.line_column(word.span.start)[0])
+    body = split_comment(line)[0].rpartition(":")[2].partition("=>")[0]
+    return body.strip().casefold() == word.text
 
 
 RULE = Rule(
