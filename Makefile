@@ -10,11 +10,12 @@ ifneq ($(wildcard /opt/homebrew/lib),)
 DRAW := DYLD_FALLBACK_LIBRARY_PATH=/opt/homebrew/lib:/usr/local/lib:/usr/lib
 endif
 
-.PHONY: help setup demo test lint format docs clean
+.PHONY: help setup demo test mutation lint format docs clean
 
 help:
 	@echo "make demo    compile $(EXAMPLE) to a PDF, an HTML page and a text, into $(OUT)/"
 	@echo "make test    lint and test everything"
+	@echo "make mutation  change every clean source token by token: is it reported?"
 	@echo "make lint    ruff and mypy only"
 	@echo "make format  put the Python code into its one layout"
 	@echo "make docs    make the page of rules and the picture in the README anew"
@@ -34,6 +35,9 @@ demo: setup
 
 test: lint
 	@$(DRAW) $(BIN)/python -m pytest -n 2
+
+mutation: setup
+	@$(BIN)/python tests/mutation/run.py
 
 lint: setup
 	@$(BIN)/ruff check .

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
+from loopwright.check.claims import row_is_sure
 from loopwright.check.context import Context, count_of, in_size
 from loopwright.check.neighbours import whose
 from loopwright.check.rule import Rule
@@ -44,8 +45,8 @@ def check(context: Context) -> Iterator[Problem]:
 def _fix(context: Context, finding: Finding) -> Fix | None:
     """The row's own count written as the claim, where the row is sure to be right.
 
-    It is where all else counts out with it, in every size, and where the row leaves the same
-    count (or makes the same change) each time it is worked.
+    It is where all else counts out with it, in every size, where the row leaves the same count
+    (or makes the same change) each time it is worked, and where `row_is_sure`.
     """
     row = finding.row
     if row is None or row.claim is None:
@@ -53,6 +54,8 @@ def _fix(context: Context, finding: Finding) -> Fix | None:
     walks = context.walks
     pieces = _where(walks, row)
     if any(f.rule != "claim-wrong" for w in walks for f in w.findings if id(f.piece) in pieces):
+        return None
+    if not row_is_sure(context, row, walks):
         return None
     sign = row.claim.sign
     values: list[int] = []
