@@ -18,6 +18,7 @@ import sys
 from dataclasses import dataclass
 from pathlib import Path
 
+from loopwright.check.fixing import fix_text
 from loopwright.compile import check_source
 from loopwright.notation.source import Source
 
@@ -72,7 +73,8 @@ class Verdict:
 
     `reported` is whether the checker finds anything, `placed` whether an error of it is at the
     right line, `false_alarm` the rule that says a row does not fit which the knitter works, and
-    `counts_differ` whether the checker counts a clean source otherwise than the knitter.
+    `counts_differ` whether the checker counts a clean source otherwise than the knitter, and
+    `guessed` whether a fix made a clean source of it that is not the writer's.
     """
 
     kind: str
@@ -80,6 +82,7 @@ class Verdict:
     placed: bool
     false_alarm: str
     counts_differ: bool
+    guessed: bool
     rules: tuple[str, ...]
     lines: tuple[int, ...]
     why: str
@@ -107,12 +110,18 @@ def judge(mutation: Mutation, whole: Knitted, sizes: int) -> Verdict:
                 for walk in checked.walks
                 if walk.size == size
             )
+    guessed = False
+    if knitted.stuck and any(p.fix for p in checked.problems):
+        fixed = fix_text("changed.loop", mutation.text, check_source)
+        if not fixed.checked.problems:
+            guessed = knit(fixed.text, sizes).counts != whole.counts
     return Verdict(
         kind,
         bool(errors) if knitted.stuck else bool(checked.problems),
         bool(lines & {mutation.line, knitted.line}),
         false_alarm,
         differ,
+        guessed,
         tuple(p.rule for p in checked.problems),
         tuple(sorted(lines)),
         knitted.why,

@@ -31,6 +31,7 @@ from loopwright.notation.source import Source
 ROOT = Path(__file__).parents[2]
 BASELINE = Path(__file__).with_name("baseline.json")
 SEED, EACH = 1, 12
+_WRONG = ("missed", "misplaced", "false_alarms", "miscounted", "guessed", "skipped")
 
 
 def sources() -> list[Path]:
@@ -42,7 +43,8 @@ def sources() -> list[Path]:
 
 @dataclass(slots=True)
 class Figures:
-    """What came out. `missed` are stuck changes that are not reported, or at no right line."""
+    """What came out. `missed` are stuck changes that are not reported, `misplaced` those that are
+    reported at no right line."""
 
     tried: Counter[str] = field(default_factory=Counter)
     reported: Counter[str] = field(default_factory=Counter)
@@ -52,6 +54,7 @@ class Figures:
     misplaced: list[str] = field(default_factory=list)
     false_alarms: list[str] = field(default_factory=list)
     miscounted: list[str] = field(default_factory=list)
+    guessed: list[str] = field(default_factory=list)
     skipped: list[str] = field(default_factory=list)
 
     def add(self, path: Path, mutation: Mutation, verdict: Verdict) -> None:
@@ -70,11 +73,13 @@ class Figures:
             self.false_alarms.append(f"{said}: {verdict.false_alarm}")
         if verdict.counts_differ:
             self.miscounted.append(said)
+        if verdict.guessed:
+            self.guessed.append(said)
 
     @property
     def wrong(self) -> list[str]:
         """What may never be: the checker and the knitter at odds."""
-        return [*self.missed, *self.misplaced, *self.false_alarms, *self.miscounted, *self.skipped]
+        return [line for name in _WRONG for line in getattr(self, name)]
 
     def join(self, other: Figures) -> None:
         self.tried += other.tried
@@ -85,6 +90,7 @@ class Figures:
         self.misplaced += other.misplaced
         self.false_alarms += other.false_alarms
         self.miscounted += other.miscounted
+        self.guessed += other.guessed
         self.skipped += other.skipped
 
     def share(self, kind: str) -> float:
@@ -106,7 +112,7 @@ class Figures:
                 if which == kind:
                     found = self.found_by_kind[which, how]
                     out.append(f"      {how}: {found:,} of {count:,}")
-        for name in ("missed", "misplaced", "false_alarms", "miscounted", "skipped"):
+        for name in _WRONG:
             lines = getattr(self, name)
             out.append(f"  {name.replace('_', ' ')}: {len(lines):,}")
             out += [f"      {line}" for line in lines[:40]]
