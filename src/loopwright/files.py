@@ -10,6 +10,8 @@ from pathlib import Path
 from loopwright.notation.bounds import MAX_BYTES
 from loopwright.notation.source import Source
 
+_MARK = "\ufeff"
+
 
 class Unreadable(Exception):
     """A source that cannot be read at all; the text says why, in one line."""
@@ -17,6 +19,20 @@ class Unreadable(Exception):
 
 def read_source(path: str) -> Source:
     """Read a source file, or standard input for ``-``. Raises Unreadable."""
+    name, data = _read(path)
+    return Source.of(name, _decoded(name, data).removeprefix(_MARK))
+
+
+def read_text(path: str) -> tuple[str, str]:
+    """The name for messages and the text as it lies in the file, for edits that keep the rest.
+
+    Line ends and a byte-order mark are still in it. Raises Unreadable.
+    """
+    name, data = _read(path)
+    return name, _decoded(name, data)
+
+
+def _read(path: str) -> tuple[str, bytes]:
     name = "standard input" if path == "-" else path
     try:
         if path == "-":
@@ -36,13 +52,16 @@ def read_source(path: str) -> Source:
         raise Unreadable(
             f"{name} is larger than {MAX_BYTES // 1_000_000} MB, more than any pattern source needs"
         )
+    return name, data
+
+
+def _decoded(name: str, data: bytes) -> str:
     try:
-        text = data.decode("utf-8-sig")
+        return data.decode("utf-8")
     except UnicodeDecodeError as error:
         raise Unreadable(
             f"{name} is no UTF-8 text (byte {error.start + 1:,} cannot be read); save it as UTF-8"
         ) from None
-    return Source.of(name, text)
 
 
 def write_whole(path: Path, data: bytes) -> None:

@@ -15,7 +15,9 @@ from math import floor
 
 
 class CannotWork(Exception):
-    """The row cannot be worked over the stitches that hang there."""
+    """The row cannot be worked over the stitches that hang there; `line` is the row's (from 1)."""
+
+    line: int = 0
 
 
 class CannotRead(Exception):
@@ -278,11 +280,18 @@ class RowText:
 
     body: str
     claim: str
+    line: int = 0
 
     @staticmethod
-    def of(text: str) -> RowText:
+    def of(text: str, line: int = 0) -> RowText:
         body, _, claim = text.partition("=>")
-        return RowText(body.strip(), claim.strip().replace(" ", ""))
+        return RowText(body.strip(), claim.strip().replace(" ", ""), line)
+
+
+class Line(str):
+    """A line of the source that knows its number, counted from 1."""
+
+    number: int = 0
 
 
 @dataclass(slots=True)
@@ -303,7 +312,7 @@ class FileText:
     own: Own
     in_round: bool
     starts_ws: bool
-    lines: list[str]
+    lines: list[Line]
     measures: dict[str, str]
 
 
@@ -332,12 +341,13 @@ def _numbers(text: str) -> list[int]:
 
 def read_file(text: str) -> FileText:
     """Read a source of the corpus. Raises `CannotRead` where a line is not known."""
-    motif_blocks: list[tuple[MotifText, list[str]]] = []
+    motif_blocks: list[tuple[MotifText, list[Line]]] = []
     file = FileText({}, {}, False, False, [], {})
-    where: list[str] | None = None
-    for raw in text.splitlines():
+    where: list[Line] | None = None
+    for number, raw in enumerate(text.splitlines(), 1):
         line = raw.split("--")[0].strip()
-        lowered = line.lower()
+        lowered = Line(line.lower())
+        lowered.number = number
         if not line:
             continue
         first = lowered.split()[0]
@@ -362,6 +372,8 @@ def read_file(text: str) -> FileText:
             file.own[match[1]] = (int(match[2]), int(match[3]))
         elif first in ("yarn", "shade", "strand", "pattern"):
             where = None
+        elif first in ("note", "section") and where is not None:
+            continue
         elif where is None:
             file.measures[first] = lowered
         elif first == "edge":
@@ -374,19 +386,21 @@ def read_file(text: str) -> FileText:
     return file
 
 
-def _motif_rows(motif: MotifText, lines: list[str]) -> list[RowText]:
+def _motif_rows(motif: MotifText, lines: list[Line]) -> list[RowText]:
     given: dict[int, RowText] = {}
     every: dict[str, RowText] = {}
     for line in lines:
         match = _EVERY.fullmatch(line)
         if match:
-            every[match[1] or "all"] = RowText.of(match[2])
+            every[match[1] or "all"] = RowText.of(match[2], line.number)
             continue
         match = _ROW.fullmatch(line)
         if match is None:
             raise CannotRead(line)
         for number in _numbers(match[2]):
-            given[number] = RowText.of(match[3])
+            if number in given:
+                raise CannotRead(f"row {number} of {motif.name} twice")
+            given[number] = RowText.of(match[3], line.number)
     last = max(given, default=0)
     if not given:
         last = 1 if set(every) == {"all"} else 2
@@ -403,7 +417,7 @@ def _motif_rows(motif: MotifText, lines: list[str]) -> list[RowText]:
                 body = other.body if other else ""
         if row is None or not body or body.startswith("as "):
             raise CannotRead(f"no row {number} in {motif.name}")
-        rows.append(RowText(body, row.claim))
+        rows.append(RowText(body, row.claim, row.line))
     return rows
 
 
@@ -430,6 +444,13 @@ class Knitting:
 
     def work(self, row: RowText) -> None:
         """Work the next row. Raises `CannotWork`, also where the claim is wrong."""
+        try:
+            self._work(row)
+        except CannotWork as error:
+            error.line = row.line
+            raise
+
+    def _work(self, row: RowText) -> None:
         if row.body not in self.read:
             self.read[row.body] = read_body(row.body, self.own, self.size)
         before = stitches(self.needle)
@@ -477,25 +498,34 @@ def knit_file(text: str, size: int = 0) -> Knitted:
     work: Knitting | None = None
     first = 0
     for line in file.lines[1:]:
-        if line.startswith("cast on"):
-            first = _cast_on(line, file, size)
-            work = Knitting(cast_on(first), file.own, file.in_round, not file.starts_ws, size)
-            continue
-        if work is None:
-            raise CannotRead(f"{line!r} before the cast-on")
-        if line.startswith("bind off"):
-            return Knitted(first, work.counts, work.right_sides)
-        if line == "join round":
-            work.in_round = True
-        elif line.startswith("work "):
-            _work(line, file, work)
-        else:
-            match = _ROW.fullmatch(line)
-            if match is None:
-                raise CannotRead(line)
-            for _ in range(_number(match[2].strip() or "1", size)):
-                work.work(RowText.of(match[3]))
+        try:
+            if line.startswith("cast on"):
+                first = _cast_on(line, file, size)
+                work = Knitting(cast_on(first), file.own, file.in_round, not file.starts_ws, size)
+                continue
+            if work is None:
+                raise CannotRead(f"{line!r} before the cast-on")
+            if line.startswith("bind off"):
+                return Knitted(first, work.counts, work.right_sides)
+            _piece_line(line, file, work)
+        except CannotWork as error:
+            error.line = error.line or line.number
+            raise
     raise CannotRead("the piece is never bound off")
+
+
+def _piece_line(line: Line, file: FileText, work: Knitting) -> None:
+    if line == "join round":
+        work.in_round = True
+    elif line.startswith("work "):
+        _work(line, file, work)
+    else:
+        match = _ROW.fullmatch(line)
+        if match is None:
+            raise CannotRead(line)
+        row = RowText.of(match[3], line.number)
+        for _ in range(_number(match[2].strip() or "1", work.size)):
+            work.work(row)
 
 
 def _cast_on(line: str, file: FileText, size: int) -> int:
@@ -503,11 +533,11 @@ def _cast_on(line: str, file: FileText, size: int) -> int:
         return _number(line.split()[2], size)
     # The count nearest to the width that the motifs can take, found by trying one after another.
     per_cm = _gauge(file)[0]
-    wanted = _centimetres(file.measures["width"].split()[1], size) * per_cm
-    for distance in range(100):
-        for count in (floor(wanted) + distance, floor(wanted) - distance):
-            if count > 0 and all(_takes(m, count, file) for m in file.motifs.values()):
-                return count
+    wanted = _centimetres(file.measures["width"], size) * per_cm
+    near = range(max(floor(wanted) - 100, 1), floor(wanted) + 102)
+    for count in sorted(near, key=lambda n: (abs(n - wanted), -n)):
+        if all(_takes(m, count, file) for m in file.motifs.values()):
+            return count
     raise CannotWork("no count near the width")
 
 
@@ -525,14 +555,24 @@ def _on_form(motif: MotifText, count: int) -> bool:
 
 def _gauge(file: FileText) -> tuple[Fraction, Fraction]:
     """Stitches and rows to a centimetre."""
-    match = re.match(r"gauge (\d+) stitches (\d+) rows = (\d+) cm", file.measures["gauge"])
+    match = re.match(
+        r"gauge (\d+) stitches (\d+) (?:rows|rounds) = (\d+) (cm|in)", file.measures["gauge"]
+    )
     if match is None:
         raise CannotRead(file.measures["gauge"])
-    return Fraction(int(match[1]), int(match[3])), Fraction(int(match[2]), int(match[3]))
+    over = int(match[3]) * _CENTIMETRES[match[4]]
+    return int(match[1]) / over, int(match[2]) / over
 
 
-def _centimetres(text: str, size: int) -> Fraction:
-    return Fraction(_number(text, size))
+_CENTIMETRES = {"cm": Fraction(1), "in": Fraction(254, 100)}
+
+
+def _centimetres(measure: str, size: int) -> Fraction:
+    """The length of a line such as ``width 28/34 in``."""
+    match = re.match(r"(?:width|length) ([\d/]+) (cm|in)$", measure)
+    if match is None:
+        raise CannotRead(measure)
+    return _number(match[1], size) * _CENTIMETRES[match[2]]
 
 
 def _work(line: str, file: FileText, work: Knitting) -> None:
@@ -565,7 +605,7 @@ def _work(line: str, file: FileText, work: Knitting) -> None:
             once()
         raise CannotWork(f"{target} stitches are never reached")
     elif to:
-        length = to[1] or file.measures["length"].split()[1]
+        length = f"length {to[1]} cm" if to[1] else file.measures["length"]
         wanted = _centimetres(length, size) * _gauge(file)[1] - int(to[2] or 0)
         for _ in range(floor((wanted - len(work.counts)) / len(rows) + Fraction(1, 2))):
             once()

@@ -471,7 +471,7 @@ def _line(line: str, piece: PieceText, file: FileText, hands: Hands) -> None:
         hands.bring([STITCH] * _number(words[2], size), False)
     elif words[0] == "hold":
         hands.hold(words[-1], None if words[1] == "all" else _number(words[1], size))
-    elif line.startswith("bind off") or line.startswith("leave live"):
+    elif line.startswith(("bind off", "leave live")):
         if words[0] == "bind":
             hands.whole()
         else:

@@ -11,7 +11,7 @@ from loopwright.count.walk import Finding, Tapes, Walk
 from loopwright.model.pattern import Motif, Pattern, Piece
 from loopwright.notation.source import Span
 from loopwright.notation.tree import form_text
-from loopwright.problem import ERROR, Label, Problem
+from loopwright.problem import ERROR, Fix, Label, Problem
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -74,6 +74,7 @@ class Context:
         severity: str = ERROR,
         rule: str | None = None,
         span: Span | None = None,
+        fix: Fix | None = None,
     ) -> Problem:
         """A problem for one place; its sizes are those of the findings."""
         first = group[0]
@@ -90,6 +91,7 @@ class Context:
             labels,
             help,
             self.size_names(f.size for f in group),
+            fix,
         )
 
 

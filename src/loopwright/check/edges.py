@@ -12,6 +12,7 @@ from itertools import pairwise
 
 from loopwright.model.body import Fill, Group, Step, Stitches
 from loopwright.model.pattern import Row
+from loopwright.problem import Edit
 
 MAX_INFERRED = 8
 
@@ -129,3 +130,43 @@ def fixed_at_both_ends(edge: EdgeRow, count: int, size: int) -> bool:
         if len(items) < count or not all(item.fixed for item in items):
             return False
     return edge.row.body.whole is None
+
+
+def edge_edits(kind: str, count: int, edge: EdgeRow) -> tuple[Edit, ...] | None:
+    """The edits that make a row's outer stitches a garter or stockinette edge, or None.
+
+    Only where the outer `count` stitches of a wrong end are whole steps of plain k and p (in
+    every size alike), so that no stitch but these is touched and no count is moved.
+    """
+    if kind not in ("garter", "stockinette") or (kind == "garter" and edge.row.round):
+        return None
+    row = edge.row
+    if row.as_row is not None or row.body.whole or row.body.broken:
+        return None
+    word = f"{'k' if kind == 'garter' or edge.rs else 'p'}{count}"
+    edits: list[Edit] = []
+    for backwards in (False, True):
+        items = outer(row.body.steps, count, 0, backwards)
+        if len(items) == count and _is_kind(kind, items, edge):
+            continue
+        steps = _whole_steps(row.body.steps, count, backwards)
+        if steps is None:
+            return None
+        edits.append(Edit(row.in_body(steps[0].span.to(steps[-1].span)), word))
+    return tuple(edits) or None
+
+
+def _whole_steps(steps: tuple[Step, ...], count: int, backwards: bool) -> list[Stitches] | None:
+    """The outer steps that are `count` plain stitches together, in their order."""
+    found: list[Stitches] = []
+    left = count
+    for step in reversed(steps) if backwards else steps:
+        if left == 0:
+            break
+        if not isinstance(step, Stitches) or step.stitch.word not in ("k", "p"):
+            return None
+        if step.modifiers or len(set(step.count)) != 1:
+            return None
+        left -= step.count[0]
+        found.append(step)
+    return (found[::-1] if backwards else found) if left == 0 else None

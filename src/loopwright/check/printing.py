@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from loopwright.check.context import listed
 from loopwright.notation.source import Source, Span
-from loopwright.problem import ADVICE, ERROR, WARNING, Problem
+from loopwright.problem import ADVICE, ERROR, WARNING, Edit, Problem
 
 WIDTH = 88
 MAX_SHOWN = 50
@@ -113,7 +113,10 @@ def summary(problems: Iterable[Problem]) -> str:
 
 
 def problem_json(problem: Problem, source: Source) -> dict[str, object]:
-    """A problem as `check --json` prints it; lines and columns count from 1."""
+    """A problem as `check --json` prints it; lines and columns count from 1.
+
+    ``fix`` is there where the one right change is certain.
+    """
     line, column = source.line_column(problem.span.start)
     end_line, end_column = source.line_column(problem.span.end)
     found: dict[str, object] = {
@@ -127,4 +130,21 @@ def problem_json(problem: Problem, source: Source) -> dict[str, object]:
         "help": problem.help,
         "sizes": list(problem.sizes),
     }
+    if problem.fix is not None:
+        found["fix"] = {
+            "title": problem.fix.title,
+            "edits": [_edit_json(edit, source) for edit in problem.fix.edits],
+        }
     return found
+
+
+def _edit_json(edit: Edit, source: Source) -> dict[str, object]:
+    line, column = source.line_column(edit.span.start)
+    end_line, end_column = source.line_column(edit.span.end)
+    return {
+        "line": line,
+        "column": column,
+        "end_line": end_line,
+        "end_column": end_column,
+        "text": edit.text,
+    }

@@ -116,6 +116,12 @@ def _measure(steps: tuple[Step, ...], size: int) -> _Sum:
     return total
 
 
+def stitches_of(steps: tuple[Step, ...], size: int) -> tuple[int, int]:
+    """What steps take and make in one size; a fill among them counts as one unit."""
+    found = _measure(steps, size)
+    return found.takes, found.makes
+
+
 def _is_plain(step: Step) -> bool:
     """No fill, no marker, no turn and nothing that is not a stitch inside."""
     if isinstance(step, Stitches):

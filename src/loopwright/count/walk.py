@@ -843,6 +843,9 @@ class _Walker:
         rows = [(row, self._tape(row)) for row in motif.rows]
         reps, nearest = self.repeater.until(rows, self.state, target, self.round)
         if reps is None:
+            # A claim in the motif says nearer which row is not as it was meant.
+            once, _ = self.repeater.run(rows, self.state, 1, 0, self.round, None)
+            self._claims(once, item, motif)
             self._find(
                 "count-unreached",
                 item.amount.span,

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from lark.exceptions import UnexpectedCharacters, UnexpectedInput, UnexpectedToken
@@ -16,7 +16,7 @@ from loopwright.notation.bounds import (
 )
 from loopwright.notation.grammar import line_parser
 from loopwright.notation.habits import Answer, Reader, answer_to, measured, plain
-from loopwright.notation.near import nearest
+from loopwright.notation.near import nearest, one_slip
 from loopwright.notation.source import Source, Span
 from loopwright.notation.terminals import LINE_WORDS, expected_text, keyword
 from loopwright.notation.tree import (
@@ -333,6 +333,9 @@ def _unknown_start(code: str, base: int, word: str, source: Source) -> Problem:
     if answer is not None:
         return _answered(answer, code, base, span)
     if close is not None:
+        fix = None
+        if one_slip(word, LINE_WORDS) == close:
+            fix = Fix(f"write “{close}” for “{word}”", (Edit(span, close),))
         return Problem(
             "unknown-word",
             ERROR,
@@ -340,7 +343,7 @@ def _unknown_start(code: str, base: int, word: str, source: Source) -> Problem:
             f"A line starts with the word that says what it is, and “{word}” is none of them.",
             span,
             help=f"did you mean “{close}”?",
-            fix=Fix(f"write “{close}”", (Edit(span, close),)),
+            fix=fix,
         )
     return Problem(
         "unknown-word",
@@ -370,14 +373,4 @@ def _shifted(problem: Problem, base: int) -> Problem:
     fix = problem.fix
     if fix is not None:
         fix = Fix(fix.title, tuple(Edit(e.span.shifted(base), e.text) for e in fix.edits))
-    return Problem(
-        problem.rule,
-        problem.severity,
-        problem.title,
-        problem.message,
-        problem.span.shifted(base),
-        problem.labels,
-        problem.help,
-        problem.sizes,
-        fix,
-    )
+    return replace(problem, span=problem.span.shifted(base), fix=fix)

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from loopwright.check.context import Context, count_of, in_size
-from loopwright.check.neighbours import advice, whose
+from loopwright.check.misfits import misfits
+from loopwright.check.neighbours import whose
 from loopwright.check.rule import Rule
 from loopwright.count.walk import Finding
 from loopwright.problem import ERROR, Problem
@@ -13,27 +14,12 @@ from loopwright.problem import ERROR, Problem
 
 def check(context: Context) -> Iterator[Problem]:
     for group in context.findings("count-over"):
-        first = group[0]
-        if first.snag is None:
+        snag = group[0].snag
+        if snag is None:
             yield _hold(context, group)
-            continue
-        misfit = first.snag.misfit
-        if misfit.kind == "past":
+        elif snag.misfit.kind == "past":
             yield _past(context, group)
-            continue
-        lack = misfit.used - misfit.have
-        fixed = "works" if misfit.unit == 0 else "works, even without its fill,"
-        message = (
-            f"{whose(first)} has {count_of(misfit.have, 'stitch')}{in_size(context, first.size)} "
-            f"and {fixed} {misfit.used:,}: {lack:,} too many."
-        )
-        look, help = advice(context, first)
-        yield context.problem(
-            group,
-            "the row works more stitches than there are",
-            message + look,
-            help=help or f"work {lack:,} fewer, or begin with {lack:,} more.",
-        )
+    yield from misfits(context, "count-over")
 
 
 def _hold(context: Context, group: list[Finding]) -> Problem:

@@ -5,18 +5,23 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from loopwright.check.context import Context, count_of
-from loopwright.check.edges import EdgeRow, breaks, outer, seed_phase
+from loopwright.check.edges import EdgeRow, breaks, edge_edits, outer, seed_phase
 from loopwright.check.rule import Rule
 from loopwright.count.walk import Worked
 from loopwright.model.pattern import Edge, Motif
 from loopwright.notation.source import Span
-from loopwright.problem import ERROR, Label, Problem
+from loopwright.problem import ERROR, Fix, Label, Problem
 
 _MEANS = {
     "garter": "knit in every row",
     "stockinette": "knit on the right side and purled on the wrong side",
     "slipped": "slipped at one end of each row and worked at the other",
     "seed": "knit and purl by turns, beside and above one another",
+}
+
+_WANT = {
+    "slipped": "sl1 at its beginning and k1 at its end, with k and p beside them",
+    "seed": "k1 p1 by turns, against the row below",
 }
 
 
@@ -69,9 +74,22 @@ def _check(
                 place = _out_of_turn(item, size, phases)
             if place is not None:
                 said.add(row.place)
+                sure = _others_keep(edge, rows, item, count)
                 seed = _seed_wanted(item, place, count, size, phases)
-                yield _problem(context, edge, item, place, count, size, name, seed)
+                yield _problem(context, edge, item, place, count, size, name, seed, sure)
                 break
+
+
+def _others_keep(edge: Edge, rows: list[EdgeRow], item: EdgeRow, count: int) -> bool:
+    """Whether every other row keeps the edge, and this row's line is worked on one side only."""
+    body = item.row.body
+    others = [other for other in rows if other.row.body is not body]
+    return (
+        bool(others)
+        and len(set(edge.count.values)) == 1
+        and all(breaks(edge.kind, count, other, 0) is None for other in others)
+        and all(other.rs == item.rs for other in rows if other.row.body is body)
+    )
 
 
 def _out_of_turn(item: EdgeRow, size: int, phases: dict[str, bool]) -> str | None:
@@ -111,6 +129,7 @@ def _problem(
     size: int,
     name: str,
     seed: str,
+    sure: bool,
 ) -> Problem:
     row = item.row
     items = outer(row.body.steps, count, size, place == "end")
@@ -120,25 +139,49 @@ def _problem(
     label = f"row {row.number} of “{name}”" if row.number else f"this row of “{name}”"
     verb = "begins" if place == "beginning" else "ends"
     span = row.at(row.span) if row.as_row else row.in_body(row.body.span)
-    want = {
-        "garter": f"k{count}",
-        "stockinette": f"{'k' if item.rs else 'p'}{count}",
-        "slipped": "sl1 at its beginning and k1 at its end",
-        "seed": f"{seed}, against the row below",
-    }[edge.kind]
+    does = f"{verb} with {' '.join(shown)}"
+    help = f"work {_WANT.get(edge.kind, '')}."
+    if edge.kind == "slipped":
+        does, help = _slipped(item, count, size, does)
+    elif edge.kind == "seed":
+        help = f"{verb.removesuffix('s')} it with {seed}, against the row below."
+    else:
+        want = f"{'k' if edge.kind == 'garter' or item.rs else 'p'}{count}"
+        help = f"{verb.removesuffix('s')} it with {want}."
+    edits = edge_edits(edge.kind, count, item) if sure else None
     return Problem(
         "edge-broken",
         ERROR,
         f"the row breaks the {edge.kind} edge",
         f"The {edge.kind} edge is {count_of(count, 'stitch')} wide: {_MEANS[edge.kind]}. "
-        f"{label[0].upper()}{label[1:]}, a {side}-side row, {verb} with {' '.join(shown)}.",
+        f"{label[0].upper()}{label[1:]}, a {side}-side row, {does}.",
         span,
         (Label(edge.span, "the edge"),),
-        f"{verb.removesuffix('s')} it with {want}."
-        if edge.kind in ("garter", "stockinette", "seed")
-        else f"work {want}.",
+        help,
         (),
+        Fix(f"work the {edge.kind} edge in {label}", edits) if edits else None,
     )
+
+
+def _slipped(item: EdgeRow, count: int, size: int, does: str) -> tuple[str, str]:
+    """What a row does at both its ends, where both or neither of them is slipped."""
+    first, last = (outer(item.row.body.steps, 1, size, end) for end in (False, True))
+    ends = [items[0].sign if items else "nothing" for items in (first, last)]
+    if ends.count("sl") == 2:
+        return (
+            "slips its first stitch and its last",
+            "slip one of the two and work the other: sl1 at its beginning, k1 or p1 at its end.",
+        )
+    if "sl" not in ends:
+        return (
+            f"begins with {_named(ends[0])} and ends with {_named(ends[1])}: neither is slipped",
+            "slip one of the two: sl1 at its beginning, and the last stitch worked.",
+        )
+    return does, f"work {_WANT['slipped']}."
+
+
+def _named(sign: str) -> str:
+    return "another stitch" if sign == "?" else sign
 
 
 RULE = Rule(

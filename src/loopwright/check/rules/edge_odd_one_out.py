@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from loopwright.check.context import Context, count_of, listed
-from loopwright.check.edges import MAX_INFERRED, EdgeRow, breaks, fixed_at_both_ends
+from loopwright.check.edges import MAX_INFERRED, EdgeRow, breaks, edge_edits, fixed_at_both_ends
 from loopwright.check.rule import Rule
 from loopwright.model.pattern import Motif
-from loopwright.problem import WARNING, Problem
+from loopwright.problem import WARNING, Fix, Problem
 
 _KINDS = ("garter", "slipped", "stockinette")
 
@@ -72,7 +72,24 @@ def _look(context: Context, motif: Motif) -> Iterator[Problem]:
             f"{count_of(count, 'stitch')} in {kind}; row {row.number} breaks it at its {place}.",
             span,
             help=f"work the border there too, and declare it: “edge {count} {kind}”.",
+            fix=_fix(motif, kind, count, odd),
         )
+
+
+def _fix(motif: Motif, kind: str, count: int, odd: list[tuple[EdgeRow, str]]) -> Fix | None:
+    """The border worked there too, where it is one row that all the others differ from."""
+    if len(odd) != 1 or kind == "slipped":
+        return None
+    item = odd[0][0]
+    others = [row for row in motif.rows if row is not item.row]
+    keep = all(
+        row.body is not item.row.body
+        and fixed_at_both_ends(other := EdgeRow(row, motif.is_rs(row.number), row.number), count, 0)
+        and breaks(kind, count, other, 0) is None
+        for row in others
+    )
+    edits = edge_edits(kind, count, item) if keep else None
+    return Fix(f"work the {kind} border in row {item.number}", edits) if edits else None
 
 
 RULE = Rule(

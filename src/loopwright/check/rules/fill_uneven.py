@@ -26,7 +26,8 @@ def check(context: Context) -> Iterator[Problem]:
         if first.repeat:
             fine = count_of(first.repeat, "repeat")
             message += f" It comes out in the first {fine}, and not in the next."
-        look, help = advice(context, first)
+        sideways = advice(context, first)
+        look, help = sideways.look, sideways.help
         fewer, more = misfit.have - left, misfit.have - left + misfit.unit
         part = "this stretch" if misfit.segments > 1 else "the row"
         change = f"let {part} have {fewer:,} or {more:,} stitches instead of {misfit.have:,}."
@@ -37,6 +38,7 @@ def check(context: Context) -> Iterator[Problem]:
             "the fill does not come out even",
             message + look,
             help=f"{help.rstrip('.')}; or {change}" if help else change,
+            fix=sideways.fix,
         )
 
 

@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from loopwright.check.context import Context, count_of, in_size, listed, set_text
+from loopwright.check.neighbours import advice_for
 from loopwright.check.rule import Rule
 from loopwright.count.proof import Proof
 from loopwright.count.repeat import Snag
 from loopwright.count.walk import form_set
 from loopwright.model.pattern import Motif
 from loopwright.notation.source import Span
-from loopwright.problem import ERROR, Label, Problem
+from loopwright.problem import ERROR, Fix, Label, Problem
 
 
 def check(context: Context) -> Iterator[Problem]:
@@ -57,7 +58,10 @@ def _problem(context: Context, proofs: list[Proof]) -> Problem:
         message += f" Row{'s' if len(others) > 1 else ''} {listed(map(str, others))} "
         message += "hold on the form." if len(others) > 1 else "holds on the form."
         labels = (*(Label(span, text) for span, text in rows[1:]), label)
-        return _made(context, proofs, message, rows[0][0], labels, "fit the row to the form.")
+        sideways = advice_for(context, motif, snag.row, misfit, proof.size)
+        help = sideways.help or "fit the row to the form."
+        message += sideways.look
+        return _made(context, proofs, message, rows[0][0], labels, help, sideways.fix)
     if right is None:
         help = "no form suits all its rows together: count the rows against one another."
     elif right == str(form):
@@ -88,6 +92,7 @@ def _made(
     span: Span,
     labels: tuple[Label, ...],
     help: str,
+    fix: Fix | None = None,
 ) -> Problem:
     return Problem(
         "form-broken",
@@ -98,6 +103,7 @@ def _made(
         labels,
         help,
         context.size_names(p.size for p in proofs),
+        fix,
     )
 
 

@@ -6,7 +6,9 @@ from collections.abc import Iterator
 
 from loopwright.check.context import Context, listed
 from loopwright.check.rule import Rule
-from loopwright.problem import ERROR, Problem
+from loopwright.model.pattern import RowGap
+from loopwright.notation.source import Span
+from loopwright.problem import ERROR, Label, Problem
 
 
 def _numbers(numbers: tuple[int, ...]) -> str:
@@ -25,6 +27,7 @@ def check(context: Context) -> Iterator[Problem]:
             f"Its last row is row {gap.last}, and no line gives "
             f"row{'' if one else 's'} {_numbers(gap.numbers)}.",
             gap.span,
+            _beside(context, gap),
             help=f"add “row {gap.numbers[0]}: …”, or an every-line for all rows of a side.",
         )
     for group in context.findings("row-missing"):
@@ -35,6 +38,18 @@ def check(context: Context) -> Iterator[Problem]:
             f"The piece has come to row {expected:,}, and this line is row {given:,}.",
             help=f"give row {expected:,} first, or leave the number out: “row: …” is the next row.",
         )
+
+
+def _beside(context: Context, gap: RowGap) -> tuple[Label, ...]:
+    """The lines that give the rows before and after what is missing: one may have its number."""
+    motif = next((m for m in context.pattern.motifs if m.name is gap.motif), None)
+    rows = motif.rows if motif is not None else ()
+    missing = set(gap.numbers)
+    near: dict[Span, int] = {}
+    for row in rows:
+        if row.number + 1 in missing or row.number - 1 in missing:
+            near.setdefault(row.place, row.number)
+    return tuple(Label(place, f"gives row {number}") for place, number in list(near.items())[:3])
 
 
 RULE = Rule(

@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from loopwright.check.context import Context
 from loopwright.check.rule import Rule
-from loopwright.problem import ERROR, Label, Problem
+from loopwright.model.pattern import RowClash
+from loopwright.notation.source import Span
+from loopwright.problem import ERROR, Edit, Fix, Label, Problem
+
+_HEAD = re.compile(r"(?:row|round)\s*(\d+)\s*(?:in\s|:)", re.IGNORECASE)
 
 
 def check(context: Context) -> Iterator[Problem]:
@@ -23,6 +28,7 @@ def check(context: Context) -> Iterator[Problem]:
             clash.again,
             (Label(clash.first, "given here first"),),
             "give one of the two another number, or delete it.",
+            fix=_fix(context, clash),
         )
     for group in context.findings("row-twice"):
         expected, given = group[0].numbers
@@ -32,6 +38,31 @@ def check(context: Context) -> Iterator[Problem]:
             f"The piece has come to row {expected:,}, and this line is row {given:,} again.",
             help=f"write row {expected:,}, or leave the number out: “row: …” is the next row.",
         )
+
+
+def _fix(context: Context, clash: RowClash) -> Fix | None:
+    """The one number that is missing, where one of the two lines stands just where it would.
+
+    It is where the motif lacks one row only, the next or the one before, and the two lines
+    follow each other.
+    """
+    source = context.pattern.source
+    gaps = [g for g in context.pattern.gaps if clash.motif and g.motif is clash.motif.name]
+    if len(gaps) != 1 or len(gaps[0].numbers) != 1:
+        return None
+    missing = gaps[0].numbers[0]
+    heads = [(_HEAD.match(source.slice(span)), span) for span in (clash.first, clash.again)]
+    lines = [source.line_column(span.start)[0] for _, span in heads]
+    if lines[1] != lines[0] + 1 or abs(missing - clash.number) != 1:
+        return None
+    for head, _ in heads:
+        if head is None or int(head[1]) != clash.number:
+            return None
+    head, span = heads[missing > clash.number]
+    assert head is not None
+    at = Span(span.start + head.start(1), span.start + head.end(1))
+    which = "second" if missing > clash.number else "first"
+    return Fix(f"write row {missing} for the {which} row {clash.number}", (Edit(at, str(missing)),))
 
 
 RULE = Rule(

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
+from itertools import pairwise
 
 from loopwright.check.context import Context, count_of, listed
 from loopwright.check.rule import Rule
-from loopwright.problem import ERROR, Problem
+from loopwright.notation.source import Span
+from loopwright.problem import ERROR, Edit, Fix, Problem
 
 
 def check(context: Context) -> Iterator[Problem]:
@@ -27,8 +30,36 @@ def check(context: Context) -> Iterator[Problem]:
         if length == 2 and span.end - span.start <= 4:
             help += " (A slash is always a size list: half is ½ or 0.5.)"
         yield Problem(
-            "size-count", ERROR, "a size list of the wrong length", message, span, help=help
+            "size-count",
+            ERROR,
+            "a size list of the wrong length",
+            message,
+            span,
+            help=help,
+            fix=_fix(text, length, max(len(names), 1), span),
         )
+
+
+def _fix(text: str, length: int, sizes: int, span: Span) -> Fix | None:
+    """The list without what is too much, where that can be only one thing.
+
+    Numbers that are all the same are one number for all sizes; a list that is one too long and
+    grows but for one number that stands in it twice was typed with that number doubled.
+    """
+    match = re.fullmatch(r"([^\d]*)(\d+(?:/\d+)+)", text)
+    if match is None or length <= 1:
+        return None
+    numbers = match[2].split("/")
+    if len(set(numbers)) == 1:
+        right = numbers[0]
+    else:
+        once = [n for at, n in enumerate(numbers) if at == 0 or n != numbers[at - 1]]
+        ways = [int(b) > int(a) for a, b in pairwise(once)]
+        if length != sizes + 1 or len(once) != sizes or len(set(ways)) != 1:
+            return None
+        right = "/".join(once)
+    at = Span(span.start + len(match[1]), span.end)
+    return Fix(f"write “{right}” for “{match[2]}”", (Edit(at, right),))
 
 
 RULE = Rule(

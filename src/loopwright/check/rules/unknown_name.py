@@ -6,8 +6,9 @@ from collections.abc import Iterator
 
 from loopwright.check.context import Context, listed
 from loopwright.check.rule import Rule
-from loopwright.model.pattern import EDGE_KINDS, Pattern
-from loopwright.notation.near import nearest
+from loopwright.model.pattern import EDGE_KINDS, Edge, Pattern
+from loopwright.notation.near import nearest, one_slip
+from loopwright.notation.source import Span
 from loopwright.problem import ERROR, Edit, Fix, Problem
 
 _EXAMPLES = {
@@ -50,7 +51,8 @@ def check(context: Context) -> Iterator[Problem]:
         elif close is not None:
             spelled = known[kind][close]
             help = f"did you mean “{spelled}”?"
-            fix = Fix(f"write “{spelled}”", (Edit(name.span, spelled),))
+            if one_slip(name.key, known[kind]) == close:
+                fix = Fix(f"write “{spelled}” for “{name.text}”", (Edit(name.span, spelled),))
         else:
             have = listed([f"“{text}”" for text in known[kind].values()])
             help = f"the file has {have}; or add: " if have else "add: "
@@ -74,7 +76,18 @@ def check(context: Context) -> Iterator[Problem]:
                 f"An edge is {listed(EDGE_KINDS, 'or')}.",
                 edge.span,
                 help="leave the line out where the edge is none of these.",
+                fix=_edge_fix(context, edge),
             )
+
+
+def _edge_fix(context: Context, edge: Edge) -> Fix | None:
+    """The kind of edge that is one slip away, written where the line names it (its end)."""
+    kind = one_slip(edge.kind, EDGE_KINDS)
+    length = len(edge.kind)
+    place = Span(edge.span.end - length, edge.span.end)
+    if kind is None or context.pattern.source.slice(place).casefold() != edge.kind.casefold():
+        return None
+    return Fix(f"write “{kind}” for “{edge.kind}”", (Edit(place, kind),))
 
 
 RULE = Rule(

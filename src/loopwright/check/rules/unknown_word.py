@@ -10,11 +10,12 @@ from loopwright.check.rule import Rule
 from loopwright.model.pattern import UnknownWord
 from loopwright.model.stitch import Dictionary
 from loopwright.notation.habits import LOOKED_AT, plain, printed_row
-from loopwright.notation.near import nearest
+from loopwright.notation.near import nearest, slips_of
 from loopwright.notation.parse import habit_reader, split_comment, whole_line_fix
 from loopwright.problem import ERROR, Edit, Fix, Problem
 
 _GUESSED = 200  # unknown words for which a near one is looked for
+_MODIFIERS = ("wyif", "wyib", "kwise", "pwise", "tbl")
 _HABITS: dict[str, str] = {
     "rep": "a repeat stands between two stars: “* k1 p1 *”.",
     "repeat": "a repeat stands between two stars: “* k1 p1 *”.",
@@ -49,7 +50,13 @@ _HABITS: dict[str, str] = {
 
 def check(context: Context) -> Iterator[Problem]:
     own = {s.word: s for s in context.pattern.stitches}
-    known = Dictionary(own).words()
+    dictionary = Dictionary(own)
+    known = dictionary.words()
+
+    def can_stand(text: str) -> bool:
+        # The words between which a fix must be able to choose: stitches, families, modifiers.
+        return text in _MODIFIERS or text in _HABITS or dictionary.find(text) is not None
+
     source = context.pattern.source
     lines: dict[int, list[UnknownWord]] = {}
     for word in context.pattern.unknown_words:
@@ -86,15 +93,17 @@ def check(context: Context) -> Iterator[Problem]:
         else:
             letters = word.text.rstrip("0123456789/")
             tail = word.text[len(letters) :]
-            close = (
-                None
-                if number > _GUESSED
-                else nearest(word.text, known)
-                or ((near + tail) if letters and (near := nearest(letters, known)) else None)
-            )
+            near = slips_of(word.text, can_stand) if number <= _GUESSED else []
+            close: str | None = None
+            whole = near in (["knit"], ["purl"]) and _is_whole_body(context, word)
+            if whole or (len(near) == 1 and near[0] not in _HABITS):
+                close = near[0]
+                fix = Fix(f"write “{close}” for “{word.text}”", (Edit(word.span, close),))
+            elif number <= _GUESSED:
+                guess = nearest(letters, known) if letters else None
+                close = nearest(word.text, known) or (guess + tail if guess else None)
             if close is not None:
                 help = f"did you mean “{close}”?"
-                fix = Fix(f"write “{close}”", (Edit(word.span, close),))
             else:
                 help = (
                     "a stitch of your own is declared like this: "
@@ -110,6 +119,14 @@ def check(context: Context) -> Iterator[Problem]:
             help=help,
             fix=fix,
         )
+
+
+def _is_whole_body(context: Context, word: UnknownWord) -> bool:
+    """Whether the word is all that its row works, as “knit” is."""
+    source = context.pattern.source
+    line = source.line_text(source.line_column(word.span.start)[0])
+    body = split_comment(line)[0].rpartition(":")[2].partition("=>")[0]
+    return body.strip().casefold() == word.text
 
 
 RULE = Rule(
