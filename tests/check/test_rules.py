@@ -44,6 +44,7 @@ LINE = {
     "side-flip": 8,
     "size-count": 4,
     "size-off": 2,
+    "spread-tight": 9,
     "unit-missing": 2,
     "unknown-name": 7,
     "unknown-word": 4,

@@ -22,10 +22,17 @@ def in_words(number: int) -> str:
 
 
 def sized(values: Sequence[int], show: Callable[[int], str] = str) -> str:
-    """``180 (240, 300)``, or one number where all agree."""
+    """``180 (240, 300)``, or one number where all agree; ``– (2, 4)`` where a size has none."""
     if len(set(values)) == 1:
         return show(values[0])
-    return f"{show(values[0])} ({', '.join(show(v) for v in values[1:])})"
+    texts = [show(value) if value else "–" for value in values]
+    return f"{texts[0]} ({', '.join(texts[1:])})"
+
+
+def ordinal(number: int) -> str:
+    """``6th``, ``2nd``, ``13th``."""
+    tail = {1: "st", 2: "nd", 3: "rd"}.get(number % 10, "th")
+    return f"{number}{'th' if number % 100 in (11, 12, 13) else tail}"
 
 
 def more_times(values: Sequence[int]) -> str:
@@ -58,8 +65,8 @@ def times(values: Sequence[int]) -> str:
     return f"{sized(values)} times"
 
 
-def count_text(values: Sequence[int]) -> str:
-    """``(240 sts)``, ``(180, 240, 300 sts)``, ``(1 st)``."""
+def count_text(values: Sequence[int | None]) -> str:
+    """``(240 sts)``, ``(180, 240, 300 sts)``, ``(1 st)``; ``(–, 240 sts)`` for a size without."""
     if len(set(values)) == 1:
         return f"({values[0]} st{'' if values[0] == 1 else 's'})"
-    return f"({', '.join(str(v) for v in values)} sts)"
+    return f"({', '.join('–' if v is None else str(v) for v in values)} sts)"

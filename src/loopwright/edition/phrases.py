@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from loopwright.count.affine import Affine
+from loopwright.count.spread import spread_over_stitches
 from loopwright.edition.numbers import sized, times
 from loopwright.facts.words import terms
-from loopwright.model.body import Body, Fill, Group, Step, Stitches
+from loopwright.model.body import Body, Evenly, Fill, Group, Step, Stitches
 from loopwright.model.stitch import Stitch
 
 _SINGLE = {"k", "p", "sl"}  # printed with their count: k2
@@ -61,6 +62,15 @@ class FillTimes:
                 return None
         return values.pop() if len(values) == 1 else None
 
+    def plain(self, index: int, sizes: int) -> list[int] | None:
+        """The number of times in each of the `sizes`; None where it varies between repeats."""
+        found = [
+            fills[index].fixed
+            for fills, repeats in zip(self.sizes, self.repeats, strict=True)
+            if index < len(fills) and (not fills[index].unit or repeats <= 1)
+        ]
+        return found if len(found) == sizes else None
+
 
 class Phraser:
     """Words the bodies of a pattern for some sizes; notes what it used."""
@@ -83,7 +93,9 @@ class Phraser:
         """Groups are written out where a fill in them ends outside them."""
         out: list[Step] = []
         for step in steps:
-            if isinstance(step, Group) and _has_fill(step.steps) and not _closed(step.steps):
+            if isinstance(step, Evenly):
+                out.append(step)
+            elif isinstance(step, Group) and _has_fill(step.steps) and not _closed(step.steps):
                 for _ in range(step.number(self.sizes[0])):
                     out += self._unrolled(step.steps)
             else:
@@ -104,6 +116,8 @@ class Phraser:
     def _step(self, step: Step, depth: int) -> str:
         if isinstance(step, Stitches):
             return self._stitches(step)
+        if isinstance(step, Evenly):
+            return self._evenly(step)
         if isinstance(step, Group):
             if _has_fill(step.steps):
                 index = self._index
@@ -124,6 +138,34 @@ class Phraser:
                 return inner
             return f"{left}{inner}{right} {times(values)}"
         return self._fill(step, ())
+
+    def _evenly(self, step: Evenly) -> str:
+        """``k4, (k2tog, k8) 5 times, (k2tog, k7) 6 times, k2tog, k4``."""
+        index = self._index
+        self._index += 1
+        one = self._stitches(Stitches(step.change.stitch, (1,), step.change.modifiers, step.span))
+        plain = self._fills.plain(index, len(self.sizes))
+        self.used.stitch(step.plain.stitch)
+        abbr = step.plain.stitch.abbr
+        changes = [step.change.number(size) for size in self.sizes]
+        if plain is None:
+            rest = "purling" if abbr == "p" else "knitting"
+            return f"{one} {times(changes)}, evenly spread, {rest} the sts between"
+        spread = [spread_over_stitches(n, s) for n, s in zip(changes, plain, strict=True)]
+        parts = [self._plain(abbr, [s.first for s in spread])]
+        for place in range(2):
+            blocks = [s.blocks[place] if place < len(s.blocks) else (0, 0) for s in spread]
+            often = [block[1] for block in blocks]
+            if any(often):
+                gap = self._plain(abbr, [block[0] for block in blocks])
+                inner = f"{one}, {gap}" if gap else one
+                single = set(often) == {1}
+                parts.append(inner if single else f"({inner}) {times(often)}")
+        parts += [one if any(changes) else "", self._plain(abbr, [s.last for s in spread])]
+        return ", ".join(part for part in parts if part)
+
+    def _plain(self, abbr: str, counts: list[int]) -> str:
+        return f"{abbr}{sized(counts)}" if any(counts) else ""
 
     def _stitches(self, step: Stitches) -> str:
         stitch = step.stitch

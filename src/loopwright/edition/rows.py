@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from loopwright.count.repeat import Entry
@@ -9,6 +10,7 @@ from loopwright.count.walk import Bound, Cast, Event, Walk, Worked
 from loopwright.edition.document import Line, Section
 from loopwright.edition.numbers import count_text, many_times, more_times, sized
 from loopwright.edition.phrases import FillTimes, Phraser, Used
+from loopwright.edition.spreading import spread_lines
 from loopwright.fit.units import cm, inches
 from loopwright.model.body import same_body
 from loopwright.model.pattern import (
@@ -21,6 +23,7 @@ from loopwright.model.pattern import (
     PieceRow,
     Remark,
     Row,
+    Spread,
     Work,
 )
 from loopwright.notation.tree import ToLength
@@ -82,6 +85,8 @@ class PieceWriter:
                 self._bind_off(item, here)
             elif isinstance(item, Work) and item.motif is not None:
                 self._work(item, item.motif, here)
+            elif isinstance(item, Spread):
+                self.lines += spread_lines(self, item, here)
             elif isinstance(item, JoinRound):
                 self._do("Join to work in the round, taking care not to twist the stitches.")
             elif isinstance(item, Remark):
@@ -106,9 +111,9 @@ class PieceWriter:
         self.heading = (item.text.text, 3)
 
     def _do(self, text: str, count: str = "", strand: str | None = None) -> None:
-        self.lines.append(self._line("do", "", text, count, strand))
+        self.lines.append(self.line("do", "", text, count, strand))
 
-    def _line(self, kind: str, label: str, text: str, count: str, strand: str | None) -> Line:
+    def line(self, kind: str, label: str, text: str, count: str, strand: str | None) -> Line:
         shown, fresh = "", False
         colours: tuple[str, ...] = ()
         if strand is not None and self.many:
@@ -120,7 +125,7 @@ class PieceWriter:
             colours = shade.colours[:1] if shade is not None else ()
         return Line(kind, label, text, count, shown, fresh, colours)
 
-    def _spelled(self, row: Row) -> str | None:
+    def spelled(self, row: Row) -> str | None:
         """The strand of a row as its own line declares it."""
         if row.strand is None:
             return None
@@ -193,17 +198,17 @@ class PieceWriter:
         fills = FillTimes(
             tuple(g[0].chunk.entries[0].fills if g else () for g in groups), tuple(rows)
         )
-        text = self._sentence(row, fills)
+        text = self.sentence(row, fills)
         count = self._count_after(groups, row)
         if len(starts) == 1 and len(set(rows)) == 1:
             label = self._label(starts.pop(), rows[0], present[0][0])
         else:
             label = self._next_label(rows, present[0][0])
-        self.lines.append(self._line("row", label, text, count, self._spelled(row)))
+        self.lines.append(self.line("row", label, text, count, self.spelled(row)))
 
-    def _sentence(self, row: Row, fills: FillTimes) -> str:
+    def sentence(self, row: Row, fills: FillTimes) -> str:
         body = self.phraser.body(row.body, fills)
-        strand = self._spelled(row)
+        strand = self.spelled(row)
         text = f"{self._with(strand)}{body}."
         return text[0].upper() + text[1:]
 
@@ -238,16 +243,18 @@ class PieceWriter:
         return f"Next {sized(rows)} {word}:"
 
     def _count_after(self, groups: list[list[Worked]], row: Row) -> str:
-        ends, changed = [], False
+        ends: list[int | None] = []
+        changed = False
         for group in groups:
             if not group:
+                ends.append(None)  # a size that does not work the row
                 continue
             start = group[0].chunk.entries[0].start.fixed
             ends.append(_end_count(group))
             changed = changed or ends[-1] != start
-        return self._count(ends, changed)
+        return self.count(ends, changed)
 
-    def _count(self, ends: list[int], changed: bool) -> str:
+    def count(self, ends: Sequence[int | None], changed: bool) -> str:
         if not ends or not (changed or self.all_counts):
             return ""
         self.used.term("st" if set(ends) == {1} else "sts")
@@ -330,13 +337,13 @@ class PieceWriter:
                     self._every(row, first, first + following[-1] - 1, at, cells, event, rs, groups)
                     at += 1
                     continue
-            fills = self._fills(cells, groups)
-            text = self._sentence(row, fills)
+            fills = self.fills_of(cells, groups)
+            text = self.sentence(row, fills)
             ends = [c.end.fixed for c in cells]
             changed = any(c.end.fixed != c.start.fixed for c in cells)
             label = self._label(first + at, run, event, rs)
             self.lines.append(
-                self._line("row", label, text, self._count(ends, changed), self._spelled(row))
+                self.line("row", label, text, self.count(ends, changed), self.spelled(row))
             )
             at += run
 
@@ -362,12 +369,12 @@ class PieceWriter:
             side = "RS" if rs else "WS"
             self.used.term(side)
             label = f"Row {number} and every foll {side} row to Row {last}:"
-        text = self._sentence(row, self._fills(cells, groups))
+        text = self.sentence(row, self.fills_of(cells, groups))
         ends = [c.end.fixed for c in cells]
         shown = count_text(ends) if self.all_counts else ""
-        self.lines.append(self._line("row", label, text, shown, self._spelled(row)))
+        self.lines.append(self.line("row", label, text, shown, self.spelled(row)))
 
-    def _fills(self, cells: list[Entry], groups: list[list[Worked]]) -> FillTimes:
+    def fills_of(self, cells: list[Entry], groups: list[list[Worked]]) -> FillTimes:
         repeats = tuple(
             sum(e.chunk.reps for e in group) if group else 0 for group in groups if group
         )
@@ -414,7 +421,7 @@ class PieceWriter:
             )
         ends = [_end_count(group) for group in groups if group]
         starts = [group[0].chunk.entries[0].start.fixed for group in groups if group]
-        self.lines.append(Line("repeat", "", text, self._count(ends, ends != starts)))
+        self.lines.append(Line("repeat", "", text, self.count(ends, ends != starts)))
 
     def _again(
         self,
@@ -441,7 +448,7 @@ class PieceWriter:
             if group:
                 starts.append(group[0].chunk.entries[0].start.fixed)
                 ends.append(_end_count(group))
-        count = self._count(ends, ends != starts)
+        count = self.count(ends, ends != starts)
         boxes = tuple(tally) if len(set(tally)) > 1 else (tally[0],)
         self.lines.append(Line("repeat", "", f"{text}.", count, tally=boxes))
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import re
 
-from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.walk import Walk
+from loopwright.count.widths import piece_width
 from loopwright.edition.document import Abbreviation, Document, Section, Shade, Table
 from loopwright.edition.phrases import Used
 from loopwright.edition.rows import PieceWriter
@@ -223,13 +223,13 @@ def _finished(
 def _measures(
     pattern: Pattern, piece: Piece, walk: Walk | None, size: int, first: bool
 ) -> tuple[float | None, float | None] | None:
-    gauge = width_gauge(pattern, piece)
     wide = piece.width or (pattern.width if first else None)
     long = piece.length or (pattern.length if first else None)
     width = wide.mm(size) if wide is not None and wide.unit else None
     length = long.mm(size) if long is not None and long.unit else None
-    if walk is not None and gauge is not None and gauge.over.unit is not None:
-        width = width_of(gauge, walk.widest)
+    counted = piece_width(pattern, walk) if walk is not None else None
+    if walk is not None and counted is not None:
+        width = counted
         if walk.height:
             length = walk.height
     return None if width is None and length is None else (width, length)

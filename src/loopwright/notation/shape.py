@@ -483,6 +483,9 @@ class Shaper(Transformer[Token, tree.Statement]):
     def fill(self, left: Token, inner: tree.Steps, right: Token) -> tree.FillOf:
         return tree.FillOf(inner.steps, self._span(left, right))
 
+    def evenly(self, spread: Token, word: Token, _x: Token, number: Token) -> tree.EvenlyOf:
+        return tree.EvenlyOf(self.word(word), self._count(number), self._span(spread, number))
+
     # --- pieces -------------------------------------------------------------
 
     def piece_line(self, word: Token, name: Token, *parts: _Part) -> tree.PieceLine:
@@ -558,3 +561,8 @@ class Shaper(Transformer[Token, tree.Statement]):
 
     def join_line(self, word: Token, round_: Token) -> tree.JoinLine:
         return tree.JoinLine(self._span(word, round_))
+
+    def spread_line(
+        self, word: Token, change: Token, times: Any, plain: tree.Name, over: Any
+    ) -> tree.SpreadLine:
+        return tree.SpreadLine(self._name(change), times, plain, over, self._span(word, over))

@@ -60,6 +60,7 @@ HUMAN: dict[str, str] = {
     "KEEP": "“keep”",
     "JOIN": "“join”",
     "_IN": "“in”",
+    "SPREAD": "“spread”",
     "ROW": "“row”",
     "ROUND": "“round”",
     "_ROWS": "“rows”",
@@ -120,6 +121,7 @@ LINE_WORDS: tuple[str, ...] = (
     "bind",
     "work",
     "join",
+    "spread",
 )
 
 

@@ -75,7 +75,16 @@ class FillOf:
     span: Span
 
 
-Node = Word | GroupOf | FillOf
+@dataclass(frozen=True, slots=True)
+class EvenlyOf:
+    """``spread m1 x12``: a stitch so many times, evenly over the stitches there are."""
+
+    word: Word
+    count: Count
+    span: Span
+
+
+Node = Word | GroupOf | FillOf | EvenlyOf
 
 
 @dataclass(frozen=True, slots=True)
@@ -393,6 +402,17 @@ class JoinLine:
     span: Span
 
 
+@dataclass(frozen=True, slots=True)
+class SpreadLine:
+    """``spread narrow x13 in plain over 60 rows``."""
+
+    change: Name
+    times: Times | UntilStitches
+    plain: Name
+    over: ForRows | ToLength
+    span: Span
+
+
 Statement = (
     PatternLine
     | TextLine
@@ -414,6 +434,7 @@ Statement = (
     | BindOffLine
     | WorkLine
     | JoinLine
+    | SpreadLine
 )
 
 
