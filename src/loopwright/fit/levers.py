@@ -214,7 +214,7 @@ class CastLever(Lever):
         )
 
     @cached_property
-    def counts(self) -> CountSet:  # type: ignore[override]
+    def counts(self) -> CountSet:
         now = self.walk.cast_on or 0
         relaxed = _Relaxed(self.checked.tapes, [row for _, row in self.loose])
         found = counts_for(self.pattern, self.piece, self.size, relaxed)

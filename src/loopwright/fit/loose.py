@@ -12,7 +12,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from loopwright.count.tape import Tape
-from loopwright.model.body import Fill, Group, Step, Stitches
+from loopwright.model.body import Group, Step, Stitches
 from loopwright.model.pattern import Row
 from loopwright.notation.source import Source, Span
 
@@ -108,7 +108,7 @@ def _plain(steps: tuple[Step, ...], size: int, often: int) -> Iterator[tuple[Sti
         if isinstance(step, Stitches):
             if step.stitch.word in ("k", "p"):
                 yield step, often
-        elif isinstance(step, Group) and not isinstance(step, Fill) and step.into is None:
+        elif isinstance(step, Group) and step.into is None:
             yield from _plain(step.steps, size, often * step.number(size))
 
 
