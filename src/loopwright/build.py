@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from loopwright.check.checked import Checked
-from loopwright.edition.document import Document
+from loopwright.edition.document import Document, Personal
 from loopwright.edition.words import make_document
 
 
@@ -19,15 +19,17 @@ class BuildOptions:
     units: str | None = None
     paper: Literal["a4", "letter"] = "a4"
     counts: str = "changes"
+    personal: Personal | None = None
 
 
 def document_of(checked: Checked, options: BuildOptions) -> Document:
     """The words of a checked source. Raises ValueError where it has errors."""
     if checked.has_errors:
         raise ValueError("a pattern with errors is never rendered")
-    return make_document(
+    document = make_document(
         checked.pattern, checked.walks, options.size, options.units, options.counts
     )
+    return replace(document, personal=options.personal)
 
 
 def build_editions(

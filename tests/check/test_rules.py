@@ -45,6 +45,7 @@ LINE = {
     "size-count": 4,
     "size-off": 2,
     "spread-tight": 9,
+    "swatch-differs": 3,
     "unit-missing": 2,
     "unknown-name": 7,
     "unknown-word": 4,

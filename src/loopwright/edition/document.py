@@ -81,6 +81,20 @@ class Section:
 
 
 @dataclass(frozen=True, slots=True)
+class Personal:
+    """The first page of a reader's edition: what was asked, what it was made for, what changed.
+
+    `asked`, `made_for` and `notes` are sentences; `changes` has a row for each figure that is
+    another now, its first cell empty of a value where it is a heading.
+    """
+
+    asked: tuple[str, ...]
+    made_for: tuple[str, ...]
+    changes: Table | None
+    notes: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Document:
     """A whole pattern for a reader, in reading order.
 
@@ -106,3 +120,4 @@ class Document:
     sections: tuple[Section, ...]
     cautions: tuple[str, ...]
     notices: tuple[str, ...]
+    personal: Personal | None = None

@@ -35,6 +35,10 @@ HEADINGS = {
     "strand": "Strand",
     "amount": "Amount",
     "contents": "Contents",
+    "personal": "Your copy",
+    "asked": "You asked for",
+    "made_for": "It was made for",
+    "changed": "What changed",
 }
 
 # Controls (a terminal escape, a NUL), line and paragraph separators, lone surrogates and

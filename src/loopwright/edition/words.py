@@ -82,6 +82,11 @@ def pair(mm: float, inches_first: bool) -> str:
     return f"{inches(mm)} / {cm(mm)}" if inches_first else f"{cm(mm)} / {inches(mm)}"
 
 
+def gauge_sentence(gauge: Gauge, inches_first: bool) -> str:
+    """A gauge as the materials list prints it."""
+    return _gauge(gauge, Used(), inches_first)
+
+
 def _gauge(gauge: Gauge, used: Used, inches_first: bool) -> str:
     used.term("sts")
     over = gauge.over.mm()

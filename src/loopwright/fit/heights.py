@@ -17,6 +17,7 @@ def new_heights(
     checked: Checked,
     aims: dict[tuple[int, int], float],
     before: Checked | None,
+    scale: float | None,
     widths_too: bool,
     asked: bool,
     stops: Stops,
@@ -46,15 +47,24 @@ def new_heights(
                     "add a line such as “gauge 20 stitches 28 rows = 10 cm”.",
                 )
                 return []
-            parts = parts_of(checked, walk, _growing(checked, walk) if widths_too else ())
+            # A piece that grows by its repeats has the length that its width gives it.
+            growing = _growing(checked, walk) if widths_too else ()
+            parts = parts_of(checked, walk, growing)
+            # At a new gauge a line that works to a length of its own follows by itself.
+            free = by_itself or bool(growing)
+            if before is not None and any(part.measure is not None for part in parts):
+                parts = [part for part in parts if part.measure is None]
+                free = True
             factors = _factors(before, parts)
-            if by_itself and factors is None:
+            if growing and factors is None and scale is not None:
+                factors = [scale] * len(parts)
+            if (by_itself or growing) and factors is None:
                 continue
             if not parts:
-                if not by_itself:
+                if not free:
                     _no_parts(checked, walk, target, asked, stops, notes)
                 continue
-            plan = plan_rows(parts, None if by_itself else target, walk.height, factors)
+            plan = plan_rows(parts, None if free else target, walk.height, factors)
             if plan.missing < -_tolerance(parts) and asked:
                 tallest = max(parts, key=lambda part: part.tall)
                 stops.add(

@@ -18,6 +18,11 @@ FABRIC_ROWS = 8
 one of fewer rows is a border and stays."""
 
 
+BORDER = 1 / 3
+"""A part of less than this share of the tallest part's height is a border too, and stays where
+another length is asked for; at a new gauge it keeps its height."""
+
+
 @dataclass(frozen=True, slots=True)
 class Part:
     """A line of a piece that may be worked longer: `rows` now, by whole `unit`s, `least` at least.
@@ -74,7 +79,7 @@ def parts_of(checked: Checked, walk: Walk, without: tuple[Item, ...] = ()) -> li
 def _part(checked: Checked, walk: Walk, item: Item, events: list[Worked]) -> Part | None:
     size = walk.size
     rows = sum(event.rows for event in events)
-    turn = 1 if events[0].round else 2
+    turn = 2  # an even number of rows more or fewer: the piece ends on the side it ended on
     motif = getattr(item, "plain", None) or getattr(item, "motif", None)
     height = height_of_row(checked.pattern, motif)
     if height is None:
@@ -93,19 +98,20 @@ def _part(checked: Checked, walk: Walk, item: Item, events: list[Worked]) -> Par
         assert item.plain is not None
         if not isinstance(item.over, ForRows):
             return None
-        step = lcm(len(item.plain.rows), turn)
+        step = len(item.plain.rows) if events[0].round else lcm(len(item.plain.rows), turn)
         changes = sum(
             event.chunk.reps
             for event in events
             if any(entry.start != entry.end for entry in event.chunk.entries)
         )
+        unit = lcm(step, turn)
         return Part(
-            item, item.over.span, rows, step, max(changes, 1) * step, height, item.over.rows, 1
+            item, item.over.span, rows, unit, max(changes, 1) * step, height, item.over.rows, 1
         )
     if not isinstance(item, Work) or item.motif is None:
         return None
     length = len(item.motif.rows)
-    unit = lcm(length, turn)
+    unit = length if events[0].round and length > 1 else lcm(length, turn)
     amount = item.amount
     if isinstance(amount, Times):
         return Part(item, amount.span, rows, unit, length, height, amount.count, length)
@@ -132,8 +138,9 @@ def plan_rows(
     if factors is None:
         if abs(left) <= tallest.unit * tallest.height / 2 + 1e-6:
             return Plan(tuple((part, part.rows) for part in parts), left)
-        together = sum(part.tall for part in parts)
-        factors = [(left + together) / together] * len(parts)
+        body = [part for part in parts if part.tall >= tallest.tall * BORDER]
+        together = sum(part.tall for part in body)
+        factors = [(left + together) / together if part in body else 1.0 for part in parts]
     rows: dict[int, int] = {}
     for part, factor in zip(parts, factors, strict=True):
         if part is tallest and target is not None:

@@ -87,7 +87,14 @@ def resize(checked: Checked, wish: Wish, check: Check) -> Resized:
     if aims.lengths:
         edits = _measures(checked, "length", aims.pattern_length, aims.lengths)
         edits += new_heights(
-            checked, aims.lengths, before, bool(aims.widths), aims.asked_length, stops, notes
+            checked,
+            aims.lengths,
+            before,
+            wish.scale,
+            bool(aims.widths),
+            aims.asked_length,
+            stops,
+            notes,
         )
         stops.raise_any()
         checked = _rechecked(checked, edits, check, claims)

@@ -96,6 +96,8 @@ def _yarn(before: Checked, old_size: int | None, after: Checked, size: int) -> I
         old = {cost.shade: cost for cost in shade_costs(before, old_size)}
     for cost in shade_costs(after, size):
         was = old.get(cost.shade)
+        if cost.metres <= 0 and (was is None or was.metres <= 0):
+            continue  # a shade that waits behind balls enough
         yield Figure(cost.shade, YARN, was.metres if was else None, cost.metres)
         if cost.balls is not None:
             yield Figure(f"{cost.shade}, balls", COUNT, was.balls if was else None, cost.balls)

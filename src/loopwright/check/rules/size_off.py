@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import lcm
 
+from loopwright.check.borders import border_advice
 from loopwright.check.context import Context
 from loopwright.check.rule import Rule
 from loopwright.count.measure import height_of_row, width_gauge, width_of
 from loopwright.count.tape import FILL
 from loopwright.count.walk import Walk, Worked
+from loopwright.count.widths import piece_width
 from loopwright.model.pattern import Pattern, Piece
 from loopwright.notation.quantity import Quantity
 from loopwright.problem import WARNING, Problem
@@ -27,6 +29,7 @@ def check(context: Context) -> Iterator[Problem]:
             wrong = measure is not None and len(measure.values) not in (1, len(context.sizes))
             if measure is not None and measure.unit is not None and not wrong:
                 yield from _check(context, piece, kind, measure)
+        yield from border_advice(context, piece)
 
 
 def _check(context: Context, piece: Piece, kind: str, measure: Quantity) -> Iterator[Problem]:
@@ -87,9 +90,9 @@ def _unit(context: Context, walk: Walk) -> int:
 
 def _width(context: Context, walk: Walk, said: float) -> float | None:
     gauge = width_gauge(context.pattern, walk.piece)
-    if gauge is None or gauge.over.unit is None:
+    found = piece_width(context.pattern, walk)
+    if gauge is None or found is None:
         return None
-    found = width_of(gauge, walk.widest)
     half = width_of(gauge, max(_unit(context, walk), 2)) / 2
     return found if abs(found - said) > half * (1 + 1e-9) else None
 
@@ -115,7 +118,8 @@ RULE = Rule(
     title="the stated size and the counts do not agree",
     what="The stitches of the widest row and the rows of the piece, at the stated gauge, give "
     "another width or length than the pattern states, by more than half a repeat. In the round "
-    "the width is the way round.",
+    "the width is the way round. Where a border has a gauge of its own, advice says so if it comes "
+    "out more than 3 % wider or narrower than the fabric beside it.",
     wrong="""pattern "Too wide"
   width 30 cm
   gauge 20 stitches 40 rows = 10 cm
