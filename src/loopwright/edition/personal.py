@@ -100,7 +100,7 @@ def _changes(before: Checked, after: Checked, size: str | None, inches_first: bo
                     f"{label}: {figure.name}" if label else figure.name,
                     value_text(figure.kind, figure.before, inches_first),
                     value_text(figure.kind, figure.after, inches_first),
-                    change_text(figure),
+                    change_text(figure).replace("-", "−"),
                 )
             )
     head = ("What changed", "Made for", "This copy", "Change")

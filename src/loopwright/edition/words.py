@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.walk import Walk
 from loopwright.count.widths import piece_width
 from loopwright.edition.document import Abbreviation, Document, Section, Shade, Table
@@ -204,6 +205,8 @@ def _finished(
     """The finished measures: by the counts at the gauge, else as the source states them."""
     names = pattern.sizes
     pieces = pattern.pieces[:1] if len(pattern.pieces) == 1 else pattern.pieces
+    # Of a shaped piece no one width can be said: its edge, and the widest it gets.
+    shaped = any(w.cast_on is not None and w.widest > w.cast_on for w in walks)
     rows: list[tuple[str, ...]] = []
     for size in chosen:
         for piece in pieces:
@@ -214,15 +217,23 @@ def _finished(
             label = [names[size]] if len(names) > 1 else []
             if len(pieces) > 1:
                 label.append(piece.name.text)
-            shown = [pair(mm, inches_first) if mm is not None else "–" for mm in cells]
+            edge = [_edge_width(pattern, walk)] if shaped else []
+            shown = [pair(mm, inches_first) if mm is not None else "–" for mm in (*edge, *cells)]
             rows.append((", ".join(label) or "One size", *shown))
     if not rows:
         return None
     round_first = bool(pattern.pieces) and pattern.pieces[0].in_round
     width = "Around" if round_first and len(pieces) == 1 else "Width"
-    if any(w.cast_on is not None and w.widest > w.cast_on for w in walks):
-        width = "Widest row"  # of a shaped piece no one width can be said
-    return Table("", ("Size", width, "Length"), tuple(rows))
+    head = ("Cast-on edge", "Widest row", "Length") if shaped else (width, "Length")
+    return Table("", ("Size", *head), tuple(rows))
+
+
+def _edge_width(pattern: Pattern, walk: Walk | None) -> float | None:
+    """The width of the cast-on at the piece's gauge, in mm."""
+    gauge = width_gauge(pattern, walk.piece) if walk is not None else None
+    if walk is None or walk.cast_on is None or gauge is None or gauge.over.unit is None:
+        return None
+    return width_of(gauge, walk.cast_on)
 
 
 def _measures(

@@ -8,11 +8,11 @@ walked with everything that follows from it before it is offered.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
-from math import floor, gcd
+from math import floor, gcd, lcm
 
 from loopwright.check.checked import Checked
 from loopwright.count.affine import CountSet
@@ -23,7 +23,7 @@ from loopwright.count.solve import counts_for
 from loopwright.count.tape import Tape
 from loopwright.count.walk import Tapes, Walk, Worked, walk_piece
 from loopwright.count.widths import piece_width, widest_of
-from loopwright.fit.loose import Loose, loose_row
+from loopwright.fit.loose import Even, Loose, even_row, loose_row
 from loopwright.fit.slots import Sheet
 from loopwright.model.body import Body
 from loopwright.model.build import build
@@ -58,9 +58,9 @@ class Choice:
 class _Relaxed:
     """Tapes that stop the solver at rows whose numbers follow the width."""
 
-    def __init__(self, tapes: Tapes, loose: list[Loose]) -> None:
+    def __init__(self, tapes: Tapes, loose: Iterable[Body]) -> None:
         self._tapes = tapes
-        self._loose = {id(found.row.body) for found in loose}
+        self._loose = {id(body) for body in loose}
 
     def of(self, body: Body, size: int) -> Tape:
         if id(body) in self._loose:
@@ -188,6 +188,17 @@ class CastLever(Lever):
         return found
 
     @cached_property
+    def evens(self) -> dict[int, Even]:
+        """The rows that spread changes over their stitches, by the place of their line."""
+        found = {}
+        for index, item in enumerate(self.piece.items):
+            if isinstance(item, PieceRow):
+                even = even_row(self.checked.source, item.row, self.size)
+                if even is not None:
+                    found[index] = even
+        return found
+
+    @cached_property
     def spreads(self) -> list[tuple[int, Spread]]:
         return [(i, item) for i, item in enumerate(self.piece.items) if isinstance(item, Spread)]
 
@@ -214,13 +225,20 @@ class CastLever(Lever):
         )
 
     @cached_property
+    def _free(self) -> set[int]:
+        """The lines behind which the count is no longer the cast-on and so many stitches."""
+        return {*self.evens, *(index for index, _ in self.spreads)}
+
+    @cached_property
     def counts(self) -> CountSet:
         now = self.walk.cast_on or 0
-        relaxed = _Relaxed(self.checked.tapes, [row for _, row in self.loose])
+        bodies = [row.row.body for _, row in self.loose]
+        bodies += [even.row.body for even in self.evens.values()]
+        bodies += [s.motif.rows[0].body for _, s in self.spreads if s.motif and s.motif.rows]
+        relaxed = _Relaxed(self.checked.tapes, bodies)
         found = counts_for(self.pattern, self.piece, self.size, relaxed)
-        first = min((i for i, _ in self.spreads), default=len(self.piece.items))
+        first = min(self._free, default=len(self.piece.items))
         for index, row in self.loose:
-            # Behind spread changes the count is no longer the cast-on and so many stitches.
             start = self._start(index)
             if index < first and start is not None:
                 common = gcd(*(part.often for part in row.parts))
@@ -240,15 +258,60 @@ class CastLever(Lever):
             return now * self.wanted / self.widest_now
         return self.wanted - (self.widest_now - now)
 
+    def nearest(self) -> Choice | None:
+        """The number nearest to the width; a shaped piece that is as near as it can be stays."""
+        off = self.wanted - self.widest_now
+        if self._grows and -self._grain / 2 <= off < self._grain / 2:
+            return self.make(self.walk.cast_on or 0)
+        return super().nearest()
+
+    @property
+    def _grain(self) -> int:
+        """By how many stitches the widest row of a piece that grows can differ at the least."""
+        grain = 1
+        for index, item in self.spreads:
+            if self._end(index) == self.widest_now and item.motif is not None:
+                tape = self.checked.tapes.of(item.motif.rows[0].body, self.size)
+                grain = lcm(grain, abs(tape.fixed_makes - tape.fixed_takes) or 1)
+                for _, unit, _ in self._forms_after(index):
+                    grain = lcm(grain, unit)
+        return grain
+
+    def _forms_after(self, index: int) -> Iterator[tuple[int, int, int]]:
+        """The forms that the end of a line must suit: (stitches since, unit, fixed)."""
+        end = self._end(index)
+        for later, item in enumerate(self.piece.items):
+            if later <= index:
+                continue
+            if later in self._free or end is None:
+                return
+            form = item.motif.form if isinstance(item, Work) and item.motif else None
+            start = self._start(later)
+            if form is not None and form.unit and start is not None:
+                yield start - end, form.unit, form.fixed
+
+    def _number(self, index: int, start: int, by: int, target: float) -> int:
+        """The number of changes nearest to `target` whose end suits the forms that follow."""
+        forms = list(self._forms_after(index))
+        reach = lcm(*(unit for _, unit, _ in forms)) if forms else 1
+        low = max(floor(target + 0.5), 1)
+        for number in sorted(
+            range(max(low - reach, 1), low + reach + 1), key=lambda n: (abs(n - target), -n)
+        ):
+            end = start + number * by
+            if all((end + since - fixed) % unit == 0 for since, unit, fixed in forms):
+                return number
+        return low
+
     def _write(self, value: int, exact: bool) -> Sheet | None:
         sheet = Sheet(len(self.pattern.sizes))
         now = self.walk.cast_on or 0
-        if value == now and not exact:
+        # What the shaping leads to goes with the width asked, or with the cast-on.
+        ratio = self.wanted / self.widest_now if exact and self._grows else value / max(now, 1)
+        if value == now and ratio == 1:
             return sheet
         if self.cast is not None and self.cast.count is not None:
             sheet.put_count(self.cast.count, self.size, value)
-        # What the shaping leads to goes with the width asked, or with the cast-on.
-        ratio = self.wanted / self.widest_now if exact and self._grows else value / max(now, 1)
         moved = value - now  # how much the count before the next line differs from what it was
         by_index = dict(self.loose)
         for index, item in enumerate(self.piece.items):
@@ -263,18 +326,21 @@ class CastLever(Lever):
                 for part, number in zip(row.parts, numbers, strict=True):
                     for span in part.spans:
                         sheet.put(span, part.values, self.size, number)
+            elif index in self.evens:
+                even = self.evens[index]
+                if even.now:
+                    since = (self._end(index) or 0) - start - even.now * even.by
+                    number = self._number(index, start + moved + since, even.by, even.now * ratio)
+                    sheet.put(even.span, even.values, self.size, number)
+                    moved += (number - even.now) * even.by
             elif isinstance(item, Spread):
                 end = self._spread(sheet, index, item, start + moved, ratio)
                 if end is None:
                     return None
                 moved = end - (self._end(index) or 0)
-            elif isinstance(item, Work) and moved and self._meets(item):
+            elif isinstance(item, Work) and isinstance(item.amount, UntilStitches):
                 moved = 0
         return sheet
-
-    def _meets(self, item: Work) -> bool:
-        """Whether a line works until a count, which is then the same as before."""
-        return isinstance(item.amount, UntilStitches)
 
     def _spread(
         self, sheet: Sheet, index: int, item: Spread, start: int, ratio: float
@@ -288,11 +354,10 @@ class CastLever(Lever):
         by = tape.fixed_makes - tape.fixed_takes
         if by == 0 or any(op.makes != op.takes for op in tape.fills):
             return start + after - before
-        wanted = (after * ratio - start) / by
-        changes = max(floor(wanted + 0.5), 1)
+        if before == after:
+            return start  # no change in this size
+        changes = self._number(index, start, by, (after * ratio - start) / by)
         if isinstance(times, Times):
-            if times.count.at(self.size) == 0:
-                return start
             sheet.put_count(times.count, self.size, changes)
         else:
             sheet.put_count(times.count, self.size, start + changes * by)

@@ -12,11 +12,12 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from loopwright.count.tape import Tape
-from loopwright.model.body import Group, Step, Stitches
+from loopwright.model.body import Evenly, Group, Step, Stitches
 from loopwright.model.pattern import Row
 from loopwright.notation.source import Source, Span
 
 _COUNT = re.compile(r"[^\W\d_]+(\d+(?:/\d+)*)(?=\W|$)")
+_SPREAD = re.compile(r"[x×]\s*(\d+(?:/\d+)*)$")
 _REACH = 4  # stitches a number may differ from its share, so that the sum comes out
 _LEAST = 2  # a single stitch is a column of its own and never follows the width
 
@@ -118,3 +119,32 @@ def _number_span(source: Source, row: Row, step: Stitches) -> Span | None:
     if match is None:
         return None
     return Span(place.start + match.start(1), place.start + match.end(1))
+
+
+@dataclass(frozen=True, slots=True)
+class Even:
+    """A ``spread k2tog x8`` of a row: its number, how it is written, what one change adds."""
+
+    row: Row
+    values: tuple[int, ...]
+    span: Span
+    now: int
+    by: int
+
+
+def even_row(source: Source, row: Row, size: int) -> Even | None:
+    """The spread of a row whose number may follow the width; None where it has not just one."""
+    found = [step for step in row.body.steps if isinstance(step, Evenly)]
+    if len(found) != 1 or row.as_row is not None or row.body.broken:
+        return None
+    step = found[0]
+    by = step.change.stitch.makes - step.change.stitch.takes
+    place = row.in_body(step.span)
+    match = _SPREAD.search(source.slice(place))
+    if match is None or by == 0:
+        return None
+    values = tuple(int(part) for part in match[1].split("/"))
+    if values != step.change.count:
+        return None  # the word has a count of its own
+    span = Span(place.start + match.start(1), place.start + match.end(1))
+    return Even(row, values, span, step.change.number(size), by)
