@@ -14,6 +14,7 @@ from loopwright.count.walk import Walk, Worked
 from loopwright.count.widths import piece_width
 from loopwright.model.pattern import Pattern, Piece
 from loopwright.notation.quantity import Quantity
+from loopwright.notation.tree import UntilStitches
 from loopwright.problem import WARNING, Problem
 
 
@@ -79,6 +80,10 @@ def _unit(context: Context, walk: Walk) -> int:
             continue
         if event.motif is not None and event.motif.form is not None and event.motif.form.unit:
             unit = lcm(unit, event.motif.form.unit)
+        if isinstance(getattr(event.item, "amount", None), UntilStitches):
+            # Only counts that lie whole repeats above the last one lead to it.
+            entries = event.chunk.entries
+            unit = lcm(unit, abs(entries[-1].end.fixed - entries[0].start.fixed) or 1)
         for entry in event.chunk.entries:
             for op in context.tapes.of(entry.row.body, walk.size).ops:
                 if op.kind == FILL:
