@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from loopwright.build import BuildOptions, build_editions
 from loopwright.check.checked import Checked
 from loopwright.compile import check_source
@@ -21,16 +23,32 @@ def check(source: Source | str) -> Checked:
 
 
 def resize(
-    checked: Checked, width: str | None = None, length: str | None = None, size: str | None = None
+    checked: Checked,
+    width: str | None = None,
+    length: str | None = None,
+    size: str | None = None,
+    *,
+    gauge: Sequence[str] = (),
+    scale: str | None = None,
+    add_size: str | None = None,
+    only: str | None = None,
 ) -> Source:
-    """A source with the counts for a new width or length (such as ``150cm``).
+    """A source with the counts for a new width or length (such as ``150cm``), gauge
+    (``18 stitches 26 rows = 10 cm``), scale (``80%``) or list of sizes.
 
-    Raises ValueError for a measure or size that cannot be read, CannotResize where a line
-    stops it.
+    Raises ValueError for what cannot be read, CannotResize where a line stops it.
     """
-    return resize_checked(
-        checked, Wish.of(checked.pattern, width, length, size), check_source
-    ).source
+    wish = Wish.of(
+        checked.pattern,
+        width,
+        length,
+        size,
+        gauge=gauge,
+        scale=scale,
+        add_size=add_size,
+        only=only,
+    )
+    return resize_checked(checked, wish, check_source).source
 
 
 def render(checked: Checked, kind: str = "pdf", options: BuildOptions | None = None) -> bytes:

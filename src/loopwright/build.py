@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from loopwright.check.checked import Checked
-from loopwright.edition.document import Document
+from loopwright.edition.document import Document, Personal
 from loopwright.edition.errata import Change, with_errata
 from loopwright.edition.pictures import with_pictures
 from loopwright.edition.words import make_document
@@ -24,6 +24,7 @@ class BuildOptions:
     paper: Literal["a4", "letter"] = "a4"
     counts: str = "changes"
     changes: tuple[Change, ...] | None = None
+    personal: Personal | None = None
 
 
 def document_of(checked: Checked, options: BuildOptions) -> Document:
@@ -33,7 +34,9 @@ def document_of(checked: Checked, options: BuildOptions) -> Document:
     document = make_document(
         checked.pattern, checked.walks, options.size, options.units, options.counts
     )
-    return document if options.changes is None else with_errata(document, options.changes)
+    if options.changes is not None:
+        document = with_errata(document, options.changes)
+    return replace(document, personal=options.personal)
 
 
 def build_editions(

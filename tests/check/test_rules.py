@@ -56,6 +56,8 @@ LINE = {
     "slip-stacked": 7,
     "strand-far-side": 8,
     "strand-unjoined": 6,
+    "spread-tight": 9,
+    "swatch-differs": 3,
     "unit-missing": 2,
     "unknown-name": 7,
     "unknown-word": 4,

@@ -103,12 +103,17 @@ def test_repeats_go_by_whole_motifs() -> None:
 
 
 def test_a_row_without_a_fill_is_named() -> None:
-    text = rib(4, 2, 42).replace("  row: knit\n  work", "  row: k42\n  work")
+    text = rib(4, 2, 42).replace("  row: knit\n  work", "  row: (k1 p1) x21\n  work")
     with pytest.raises(CannotResize) as error:
         resized(text, width="60cm")
     assert [p.span for p in error.value.problems]
     line = checked(text).source.line_column(error.value.problems[0].span.start)[0]
-    assert text.splitlines()[line - 1] == "  row: k42"
+    assert text.splitlines()[line - 1] == "  row: (k1 p1) x21"
+
+
+def test_a_row_written_out_follows_where_its_numbers_say_how() -> None:
+    text = rib(4, 2, 42).replace("  row: knit\n  work", "  row: k2 p38 k2\n  work")
+    assert "row: k2 p118 k2" in resized(text, width="61cm")
 
 
 @pytest.mark.parametrize(
@@ -144,8 +149,10 @@ def test_the_command(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None
     assert main(["resize", str(source), "--width", "100cm", "--size", "lap", "--in-place"]) == 0
     assert source.read_text("utf-8") == new.read_text("utf-8")
     assert main(["resize", str(source)]) == 2
-    hat = FOLDER / "gull-hat.loop"
-    target = tmp_path / "hat.loop"
-    assert main(["resize", str(hat), "--width", "60cm", "-o", str(target)]) == 1
+    fixed = tmp_path / "fixed.loop"
+    text = rib(4, 2, 42).replace("  row: knit\n  work", "  row: (k1 p1) x21\n  work")
+    fixed.write_text(text, "utf-8")
+    target = tmp_path / "wider.loop"
+    assert main(["resize", str(fixed), "--width", "60cm", "-o", str(target)]) == 1
     assert not target.exists()
     assert "no fill" in capsys.readouterr().err

@@ -7,13 +7,19 @@ from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, Usage, report, say
+from loopwright.check.checked import Checked
+from loopwright.check.printing import problems_text
+from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, Usage, report, say, style
+from loopwright.commands.resize import wish_options
 from loopwright.compile import check_source
 from loopwright.files import read_source, write_inside
 
 if TYPE_CHECKING:
     from loopwright.check.checked import Checked
     from loopwright.edition.errata import Change
+
+if TYPE_CHECKING:
+    from loopwright.edition.document import Personal
 
 HELP = "check a source, then make its editions"
 EXAMPLE = "loopwright build examples/skerry-throw.loop --to pdf --paper letter"
@@ -35,6 +41,7 @@ def options(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument("--out", default="out", metavar="DIR", help="the folder (default: out)")
     parser.add_argument("--size", metavar="NAME", help="one size only")
+    wish_options(parser)
     parser.add_argument(
         "--units", choices=("cm", "in"), help="which unit stands first (default: as written)"
     )
@@ -92,7 +99,8 @@ def run(args: argparse.Namespace) -> int:
 
         if args.since is not None:
             raise Usage("--since belongs to one source, not to a shelf of them")
-
+        if _is_personal(args):
+            raise Usage("a copy to a reader's measures is made of one source at a time")
         return build_shelf(args.files, options, args.out, args.jobs, args.scheduler)
     file = args.files[0]
     checked = check_source(read_source(file))
@@ -107,9 +115,50 @@ def run(args: argparse.Namespace) -> int:
     if args.since is not None:
         options = replace(options, changes=_changes(args.since, checked, args.units))
     name = "pattern" if file == "-" else Path(file).stem
+    if _is_personal(args):
+        made_to_measure = _personal(args, checked)
+        if made_to_measure is None:
+            return BAD_PATTERN
+        checked, personal = made_to_measure
+        options = replace(options, personal=personal)
+        name += "-personal"
     made, failed = build_editions(checked, options, name)
     for suffix, data in made:
         print(write_inside(Path(args.out), suffix, data))
     for message in failed:
         say(f"loopwright: {message}")
     return BAD_CALL if failed else OK
+
+
+def _is_personal(args: argparse.Namespace) -> bool:
+    """Whether a reader's own measures are asked for."""
+    return any((args.width, args.length, args.gauge, args.scale))
+
+
+def _personal(args: argparse.Namespace, checked: Checked) -> tuple[Checked, Personal] | None:
+    """The pattern at the reader's own measures, and its first page; None where it cannot be."""
+    from loopwright.edition.personal import make_personal
+    from loopwright.fit.resize import CannotResize, Wish, resize
+
+    try:
+        wish = Wish.of(
+            checked.pattern,
+            args.width,
+            args.length,
+            args.size,
+            gauge=args.gauge,
+            scale=args.scale,
+        )
+        result = resize(checked, wish, check_source)
+    except ValueError as error:
+        raise Usage(str(error)) from None
+    except CannotResize as error:
+        say(problems_text(error.problems, checked.source, style()))
+        say("loopwright: nothing was written")
+        return None
+    again = check_source(result.source)
+    if again.has_errors:
+        report(again)
+        say("loopwright: the new sizes do not check, so nothing was written")
+        return None
+    return again, make_personal(checked, again, wish, result.notes, args.size, args.units)

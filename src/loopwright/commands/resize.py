@@ -1,8 +1,10 @@
-"""`loopwright resize`: new counts for a new width or length."""
+"""`loopwright resize`: new counts for a new width, length, gauge or size."""
 
 from __future__ import annotations
 
 import argparse
+import difflib
+import json
 import sys
 from pathlib import Path
 
@@ -11,63 +13,140 @@ from loopwright.commands.border import BAD_PATTERN, OK, Usage, report, say, styl
 from loopwright.compile import check_source
 from loopwright.files import read_source, write_whole
 
-HELP = "find the counts for a new width or length"
-EXAMPLE = "loopwright resize examples/skerry-throw.loop --width 160cm --size bed -o wide.loop"
+HELP = "find the counts for a new width, length, gauge or size"
+EXAMPLE = (
+    "loopwright resize examples/skerry-throw.loop --width 160cm --size bed -o wide.loop\n"
+    '  loopwright resize examples/gull-hat.loop --gauge "18 stitches 26 rows = 10 cm" --dry-run'
+)
+
+
+def wish_options(parser: argparse.ArgumentParser) -> None:
+    """What may be asked for; `build` asks the same for a reader's edition."""
+    parser.add_argument("--width", metavar="WIDTH", help="such as 150cm, 60in or 90/120/150cm")
+    parser.add_argument("--length", metavar="LENGTH", help="such as 180cm")
+    parser.add_argument(
+        "--gauge",
+        metavar="GAUGE",
+        action="append",
+        default=[],
+        help='keep the size, at your gauge: "18 stitches 26 rows = 10 cm" (with “in NAME” '
+        "behind it for another of the pattern's gauges)",
+    )
+    parser.add_argument("--scale", metavar="PER CENT", help="width and length, such as 80%%")
 
 
 def options(parser: argparse.ArgumentParser) -> None:
     """The options of the command."""
     parser.add_argument("file", metavar="FILE")
-    parser.add_argument("--width", metavar="WIDTH", help="such as 150cm, 60in or 90/120/150cm")
-    parser.add_argument("--length", metavar="LENGTH", help="such as 180cm")
+    wish_options(parser)
     parser.add_argument("--size", metavar="NAME", help="change this size alone")
+    parser.add_argument(
+        "--add-size", metavar="SIZE", help='a new size, such as "crib 75 cm x 100 cm"'
+    )
+    parser.add_argument("--only", metavar="NAME", help="make a file of this one size")
     parser.add_argument("-o", dest="output", metavar="NEW", help="write the new source here")
     parser.add_argument("--in-place", action="store_true", help="change the source itself")
+    parser.add_argument("--dry-run", action="store_true", help="only print what would change")
+    parser.add_argument("--json", action="store_true", help="print the table as JSON")
 
 
 def run(args: argparse.Namespace) -> int:
     """Run it; gives the exit status."""
     from loopwright.fit.resize import CannotResize, Wish, resize
-    from loopwright.fit.table import before_after
+    from loopwright.fit.table import before_after, table_json
 
-    if args.width is None and args.length is None:
-        raise Usage("say what to change: --width 150cm, --length 200cm or both")
-    if args.in_place and args.output:
-        raise Usage("--in-place and -o exclude each other")
-    if args.in_place and args.file == "-":
-        raise Usage("standard input cannot be changed in place")
+    asked = (args.width, args.length, args.scale, args.add_size, args.only, *args.gauge)
+    if all(one is None for one in asked):
+        raise Usage(
+            "say what to change: --width 150cm, --length 200cm, --gauge, --scale 80%, --add-size "
+            "or --only"
+        )
+    _check_targets(args)
     checked = check_source(read_source(args.file))
     report(checked)
     if checked.has_errors:
         say("loopwright: nothing was written, because the pattern has errors")
         return BAD_PATTERN
     try:
-        wish = Wish.of(checked.pattern, args.width, args.length, args.size)
+        wish = Wish.of(
+            checked.pattern,
+            args.width,
+            args.length,
+            args.size,
+            gauge=args.gauge,
+            scale=args.scale,
+            add_size=args.add_size,
+            only=args.only,
+        )
+        result = resize(checked, wish, check_source)
     except ValueError as error:
         raise Usage(str(error)) from None
-    try:
-        result = resize(checked, wish, check_source)
     except CannotResize as error:
         say(problems_text(error.problems, checked.source, style()))
         say("loopwright: nothing was written")
         return BAD_PATTERN
     again = check_source(result.source)
-    table = before_after(checked, again)
     if again.has_errors:
         report(again)
         say("loopwright: the new sizes do not check, so nothing was written")
         return BAD_PATTERN
     for note in result.notes:
         say(f"note: {note}")
-    if args.in_place or args.output:
-        path = Path(args.file if args.in_place else args.output)
-        if args.output and path.exists() and args.file != "-" and path.samefile(args.file):
-            raise Usage(f"{path} is the original; use --in-place to change it")
+    for claim in result.claims:
+        say(f"note: line {claim.line}: the claim {claim.before} is {claim.after} now")
+    table = before_after(checked, again)
+    path = _target(args)
+    if path is not None:
         write_whole(path, result.source.text.encode("utf-8"))
+    if args.json:
+        figures = {
+            "file": checked.source.name,
+            "table": table_json(checked, again),
+            "claims": [
+                {"line": c.line, "before": c.before, "after": c.after} for c in result.claims
+            ],
+            "notes": list(result.notes),
+            "source": result.source.text,
+        }
+        print(json.dumps(figures, ensure_ascii=False, indent=2))
+    elif args.dry_run:
+        say(table)
+        sys.stdout.write(_diff(checked.source.text, result.source.text, checked.source.name))
+    elif path is not None:
         print(table)
-        say(f"written: {path}")
     else:
         # The new source is the result here, so the table goes where messages go.
         say(table)
         sys.stdout.write(result.source.text)
+    if path is not None:
+        say(f"written: {path}")
     return OK
+
+
+def _check_targets(args: argparse.Namespace) -> None:
+    if args.in_place and args.output:
+        raise Usage("--in-place and -o exclude each other")
+    if args.dry_run and (args.in_place or args.output):
+        raise Usage("--dry-run writes nothing; leave -o and --in-place out")
+    if args.in_place and args.file == "-":
+        raise Usage("standard input cannot be changed in place")
+
+
+def _target(args: argparse.Namespace) -> Path | None:
+    """Where the new source goes; None for standard output."""
+    if not (args.in_place or args.output):
+        return None
+    path = Path(args.file if args.in_place else args.output)
+    if args.output and path.exists() and args.file != "-" and path.samefile(args.file):
+        raise Usage(f"{path} is the original; use --in-place to change it")
+    return path
+
+
+def _diff(before: str, after: str, name: str) -> str:
+    lines = difflib.unified_diff(
+        before.splitlines(keepends=True),
+        after.splitlines(keepends=True),
+        f"{name} (as it is)",
+        f"{name} (resized)",
+    )
+    return "".join(line if line.endswith("\n") else f"{line}\n" for line in lines)

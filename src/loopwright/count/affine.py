@@ -160,6 +160,16 @@ class CountSet:
         residue = (-b * pow(a, -1, m)) % m if m > 1 else 0
         return self._merge(residue, m)
 
+    def meet(self, other: CountSet) -> CountSet:
+        """The counts that lie in both sets: what pieces that share their stitches all take."""
+        highs = [high for high in (self.high, other.high) if high is not None]
+        both = CountSet(
+            self.residue, self.modulus, max(self.low, other.low), min(highs) if highs else None
+        )
+        if other.modulus == 0:
+            return both._only(other.residue)
+        return both._merge(other.residue, other.modulus)
+
     def _only(self, count: int) -> CountSet:
         return CountSet(count, 0, self.low, self.high) if count in self else CountSet.none()
 

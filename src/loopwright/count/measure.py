@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from loopwright.model.pattern import Gauge, Motif, Pattern, Piece, Work
+from loopwright.model.pattern import Gauge, Motif, Pattern, Piece
 
 
 def height_of_row(pattern: Pattern, motif: Motif | None) -> float | None:
@@ -14,11 +14,23 @@ def height_of_row(pattern: Pattern, motif: Motif | None) -> float | None:
 
 
 def width_gauge(pattern: Pattern, piece: Piece) -> Gauge | None:
-    """The gauge a piece's width is counted with: that of its first motif, else the file's first."""
+    """The gauge a piece's width is counted with.
+
+    The file's first gauge where any motif of the piece is measured with it (or where it has
+    none), else the gauge of the first motif that it works.
+    """
+    main = pattern.gauge_for(None)
+    found: Gauge | None = None
     for item in piece.items:
-        if isinstance(item, Work) and item.motif is not None:
-            return pattern.gauge_for(item.motif.name.text)
-    return pattern.gauge_for(None)
+        # Work, and a spread line, whose `plain` is the fabric between its changes.
+        motif = getattr(item, "plain", None) or getattr(item, "motif", None)
+        if motif is None:
+            continue
+        gauge = pattern.gauge_for(motif.name.text)
+        if gauge is main:
+            return main
+        found = found or gauge
+    return found or main
 
 
 def width_of(gauge: Gauge, stitches: int) -> float:

@@ -28,10 +28,11 @@ from loopwright.model.pattern import (
     PickUp,
     Piece,
     PieceRow,
+    Spread,
     Take,
     Work,
 )
-from loopwright.notation.tree import ForRows, Times, UntilStitches
+from loopwright.notation.tree import Count, ForRows, Times, UntilStitches
 
 _BEYOND = (TURN, LAST, GAP, TAKE)
 _MANY = 3  # three repeats show whether a motif adds evenly; that is all a congruence needs
@@ -238,6 +239,16 @@ def counts_for(pattern: Pattern, piece: Piece, size: int, tapes: TapesLike) -> C
                 else:
                     times = 1
                 state = solver.repeat([tape], state, times, in_round, None)
+            elif isinstance(item, Spread):
+                if item.motif is None or item.plain is None:
+                    break
+                # The rows between keep the count: one change and they, so many times over.
+                change = Work(item.name, item.motif, item.times, item.span, item.line)
+                between = ForRows(Count((len(item.plain.rows),), item.span), item.span)
+                rest = Work(item.plain_name, item.plain, between, item.span, item.line)
+                state = _work(solver, rest, item.plain, size, state, in_round, tapes)
+                state = _work(solver, change, item.motif, size, state, True, tapes)
+                state = _work(solver, rest, item.plain, size, state, in_round, tapes)
             elif isinstance(item, Work):
                 if item.motif is None:
                     break

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
+from math import lcm
 from typing import Protocol
 
 from loopwright.count.affine import Affine, CountSet
@@ -11,6 +12,7 @@ from loopwright.count.live import Live, end_to_end, parted, total
 from loopwright.count.measure import height_of_row, width_gauge
 from loopwright.count.repeat import Chunk, Entry, Repeater, Snag
 from loopwright.count.solve import counts_for
+from loopwright.count.spread import spread_over_rows
 from loopwright.count.tape import Tape, tape_of
 from loopwright.count.waiting import Holders, Waiting
 from loopwright.model.body import Body
@@ -30,10 +32,11 @@ from loopwright.model.pattern import (
     PieceRow,
     Remark,
     Row,
+    Spread,
     Take,
     Work,
 )
-from loopwright.notation.bounds import MAX_NUMBER
+from loopwright.notation.bounds import MAX_NUMBER, MAX_SPREAD_ROWS
 from loopwright.notation.source import Span
 from loopwright.notation.tree import ForRows, Times, ToLength, UntilSpent, UntilStitches
 
@@ -83,7 +86,7 @@ class Worked:
     `first_row` is the number of the first row in the piece, `rs` whether it is a right-side row.
     """
 
-    item: PieceRow | Work
+    item: PieceRow | Work | Spread
     index: int
     motif: Motif | None
     first_row: int
@@ -374,11 +377,13 @@ class _Walker:
             return self._finish(index, item)
         following: Item | None = None
         for place in range(index + 1, len(items)):
-            if isinstance(items[place], PieceRow | Work):
+            if isinstance(items[place], PieceRow | Work | Spread):
                 following = items[place]
                 break
         if isinstance(item, PieceRow):
             return self._piece_row(index, item, following)
+        if isinstance(item, Spread):
+            return self._spread(index, item, following)
         return self._work(index, item, following)
 
     def _end(self) -> None:
@@ -653,6 +658,74 @@ class _Walker:
             return self._skip(index, item, motif, reps, part)
         return self._repeat(index, item, motif, motif.rows, reps, part, following)
 
+    def _spread(self, index: int, item: Spread, following: Item | None) -> bool:
+        """Changes evenly over rows: the longer distances, the shorter ones, what is left over."""
+        change, plain = item.motif, item.plain
+        if change is None or plain is None or not plain.rows or not change.rows:
+            return False  # said by unknown-name or row-missing
+        assert self.state is not None
+        if len(change.rows) > 1:
+            self._find("spread-tight", item.name.span, "motif", motif=change)
+            return False
+        rows = self._spread_rows(item, plain)
+        if rows is None:
+            return False
+        changes = self._spread_times(item, change)
+        if changes is None:
+            return False
+        length = len(plain.rows)
+        step = length if self.round else lcm(length, 2)
+        # The last right-side row of each distance: its last row where the next row is a wrong one.
+        place = 1 if self.rs and not self.round else 0
+        spread = spread_over_rows(changes, rows, step, place)
+        if spread is None:
+            self._find(
+                "spread-tight", item.over.span, "rows", motif=change, numbers=(changes, rows, step)
+            )
+            return False
+        if spread.blocks and spread.blocks[0][0] > MAX_SPREAD_ROWS:
+            self._find("spread-tight", item.over.span, "far", motif=change)
+            return False
+        if plain.in_round and not self.round:
+            self._find("side-flip", item.span, "rounds", motif=plain)
+        # Begun on the other side, the fabric goes on with its row of that side.
+        turned = not self.round and not plain.is_one_body and plain.is_rs(1) != self.rs
+        between = plain.rows[turned:] + plain.rows[:turned]
+        for every, times in spread.blocks:
+            entries = [between[at % length] for at in range(every)]
+            entries[every - 1 - place] = change.rows[0]
+            if not self._repeat(index, item, plain, tuple(entries), times, 0, following):
+                return False
+        if spread.tail:
+            return self._repeat(index, item, plain, between, 0, spread.tail, following)
+        return True
+
+    def _spread_rows(self, item: Spread, plain: Motif) -> int | None:
+        """Over how many rows; to a length it is the nearest number that ends on the same side."""
+        if isinstance(item.over, ForRows):
+            return item.over.rows.at(self.size)
+        one = 1 if self.round else 2
+        part = replace(plain, rows=(plain.rows * one)[:one])
+        times = self._reps_to_length(item, part, item.over)
+        return None if times is None else times * one
+
+    def _spread_times(self, item: Spread, change: Motif) -> int | None:
+        if isinstance(item.times, Times):
+            return item.times.count.at(self.size)
+        assert self.state is not None
+        target = item.times.count.at(self.size)
+        pairs = [(change.rows[0], self._tape(change.rows[0]))]
+        reps, nearest = self.repeater.until(pairs, self.state, target, True)
+        if reps is None:
+            count = total(self.state).fixed
+            self._find(
+                "count-unreached",
+                item.times.span,
+                motif=change,
+                numbers=(count, target, *nearest),
+            )
+        return reps
+
     def _on_form(self, item: Work, motif: Motif, count: int) -> bool:
         form = motif.form
         if form is None or self.unsure:
@@ -763,7 +836,7 @@ class _Walker:
             return None
         return reps, part
 
-    def _reps_to_length(self, item: Work, motif: Motif, amount: ToLength) -> int | None:
+    def _reps_to_length(self, item: Work | Spread, motif: Motif, amount: ToLength) -> int | None:
         measure = amount.measure or self.piece.length or self.pattern.length
         if measure is None or (measure.unit is None and amount.measure is None):
             self._find("gauge-missing", amount.span, "length")
@@ -876,7 +949,7 @@ class _Walker:
     def _repeat(
         self,
         index: int,
-        item: PieceRow | Work,
+        item: PieceRow | Work | Spread,
         motif: Motif | None,
         rows: tuple[Row, ...],
         reps: int,
@@ -942,7 +1015,7 @@ class _Walker:
         return None
 
     def _snag(
-        self, snag: Snag, item: PieceRow | Work, motif: Motif | None, rows: tuple[Row, ...]
+        self, snag: Snag, item: PieceRow | Work | Spread, motif: Motif | None, rows: tuple[Row, ...]
     ) -> None:
         if self.unsure:
             return
@@ -975,7 +1048,9 @@ class _Walker:
             repeat=snag.repeat,
         )
 
-    def _claims(self, chunks: list[Chunk], item: PieceRow | Work, motif: Motif | None) -> None:
+    def _claims(
+        self, chunks: list[Chunk], item: PieceRow | Work | Spread, motif: Motif | None
+    ) -> None:
         done = sum(chunk.rows for chunk in chunks)
         first_row = self.row - done
         repeat = 0

@@ -132,6 +132,20 @@ class ClothPicture:
 
 
 @dataclass(frozen=True, slots=True)
+class Personal:
+    """The first page of a reader's edition: what was asked, what it was made for, what changed.
+
+    `asked`, `made_for` and `notes` are sentences; `changes` has a row for each figure that is
+    another now, its first cell empty of a value where it is a heading.
+    """
+
+    asked: tuple[str, ...]
+    made_for: tuple[str, ...]
+    changes: Table | None
+    notes: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Document:
     """A whole pattern for a reader, in reading order.
 
@@ -161,3 +175,4 @@ class Document:
     charts: tuple[ChartPicture, ...] = ()
     schematics: tuple[SchematicPicture, ...] = ()
     cloth: ClothPicture | None = None
+    personal: Personal | None = None

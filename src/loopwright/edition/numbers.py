@@ -22,7 +22,14 @@ def in_words(number: int) -> str:
 
 
 def sized(values: Sequence[int], show: Callable[[int], str] = str) -> str:
-    """``180 (240, 300)``, or one number where all agree."""
+    """``180 (240, 300)``, or one number where all agree; ``– (2, 4)`` where a size has none."""
     if len(set(values)) == 1:
         return show(values[0])
-    return f"{show(values[0])} ({', '.join(show(v) for v in values[1:])})"
+    texts = [show(value) if value else "–" for value in values]
+    return f"{texts[0]} ({', '.join(texts[1:])})"
+
+
+def ordinal(number: int) -> str:
+    """``6th``, ``2nd``, ``13th``."""
+    tail = {1: "st", 2: "nd", 3: "rd"}.get(number % 10, "th")
+    return f"{number}{'th' if number % 100 in (11, 12, 13) else tail}"

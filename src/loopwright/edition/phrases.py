@@ -6,8 +6,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from loopwright.count.affine import Affine
+from loopwright.count.spread import spread_over_stitches
 from loopwright.edition.voice import Unit, Voice
-from loopwright.model.body import Body, Fill, Group, Step, Stitches
+from loopwright.model.body import Body, Evenly, Fill, Group, Step, Stitches
 from loopwright.notation.tree import Special
 
 _ENDS = ("last", "gap")  # they say where the fill before them stops
@@ -31,6 +32,15 @@ class FillTimes:
                 return None
         return values.pop() if len(values) == 1 else None
 
+    def plain(self, index: int, sizes: int) -> list[int] | None:
+        """The number of times in each of the `sizes`; None where it varies between repeats."""
+        found = [
+            fills[index].fixed
+            for fills, repeats in zip(self.sizes, self.repeats, strict=True)
+            if index < len(fills) and (not fills[index].unit or repeats <= 1)
+        ]
+        return found if len(found) == sizes else None
+
 
 class Phraser:
     """Words the bodies of a pattern for some sizes (places in `sizes`), in one voice."""
@@ -53,7 +63,9 @@ class Phraser:
         """Groups are written out where a fill in them ends outside them."""
         out: list[Step] = []
         for step in steps:
-            if isinstance(step, Group) and _has_fill(step.steps) and not _closed(step.steps):
+            if isinstance(step, Evenly):
+                out.append(step)
+            elif isinstance(step, Group) and _has_fill(step.steps) and not _closed(step.steps):
                 for _ in range(step.number(self.sizes[0])):
                     out += self._unrolled(step.steps)
             else:
@@ -65,6 +77,8 @@ class Phraser:
         for at, step in enumerate(steps):
             if isinstance(step, Fill):
                 parts += self._fill(step, steps[at + 1 :])
+            elif isinstance(step, Evenly):
+                parts += self._evenly(step)
             elif not isinstance(step, Special) or step.kind not in _ENDS:
                 parts.append(self._step(step, 0))
         return parts
@@ -73,6 +87,8 @@ class Phraser:
         if isinstance(step, Stitches):
             values = [step.number(size) for size in self.sizes]
             return self.voice.stitches(step.stitch, values, step.modifiers)
+        if isinstance(step, Evenly):
+            return self.voice.steps(self._evenly(step))
         if isinstance(step, Group):
             return self._group(step, depth)
         if isinstance(step, Special):
@@ -91,6 +107,30 @@ class Phraser:
         if step.into is not None:
             return self.voice.into(inner, [step.into.at(size) for size in self.sizes], nested)
         return self.voice.group(inner, [step.number(size) for size in self.sizes], nested)
+
+    def _evenly(self, step: Evenly) -> list[str]:
+        """``k4, (k2tog, k8) 5 times, (k2tog, k7) 6 times, k2tog, k4``, step by step."""
+        index = self._index
+        self._index += 1
+        say = self.voice.stitches
+        stitch = step.plain.stitch
+        one = say(step.change.stitch, [1], step.change.modifiers)
+        changes = [step.change.number(size) for size in self.sizes]
+        plain = self._fills.plain(index, len(self.sizes))
+        if plain is None:
+            return [self.voice.evenly(one, changes, stitch.word == "p")]
+        spread = [spread_over_stitches(n, s) for n, s in zip(changes, plain, strict=True)]
+        firsts, lasts = [s.first for s in spread], [s.last for s in spread]
+        parts = [say(stitch, firsts, ())] if any(firsts) else []
+        for place in range(2):
+            blocks = [s.blocks[place] if place < len(s.blocks) else (0, 0) for s in spread]
+            gaps, often = [block[0] for block in blocks], [block[1] for block in blocks]
+            if any(often):
+                inner = [one, say(stitch, gaps, ())] if any(gaps) else [one]
+                parts.append(self.voice.group(inner, often, False))
+        if any(changes):
+            parts.append(one)
+        return [*parts, say(stitch, lasts, ())] if any(lasts) else parts
 
     def _special(self, step: Special) -> str:
         name = step.name.text if step.name is not None else ""

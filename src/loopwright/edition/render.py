@@ -46,6 +46,10 @@ HEADINGS = {
     "ws": "Wrong side",
     "meaning": "Meaning",
     "schematic": "Schematic",
+    "personal": "Your copy",
+    "asked": "You asked for",
+    "made_for": "It was made for",
+    "changed": "What changed",
 }
 
 # Controls (a terminal escape, a NUL), line and paragraph separators, lone surrogates and

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from loopwright.count.live import total
@@ -9,6 +10,7 @@ from loopwright.count.repeat import Entry
 from loopwright.count.walk import Bound, Cast, Event, Moved, Walk, Worked
 from loopwright.edition.document import Line, Section
 from loopwright.edition.phrases import FillTimes, Phraser
+from loopwright.edition.spreading import spread_lines
 from loopwright.edition.voice import Voice
 from loopwright.fit.units import cm, inches
 from loopwright.model.body import same_body
@@ -28,6 +30,7 @@ from loopwright.model.pattern import (
     PieceRow,
     Remark,
     Row,
+    Spread,
     Take,
     Work,
 )
@@ -86,6 +89,8 @@ class PieceWriter:
                 continue
             if isinstance(item, Work) and item.motif is not None:
                 self._work(item, item.motif, here)
+            elif isinstance(item, Spread):
+                self.lines += spread_lines(self, item, here)
             elif isinstance(item, Remark):
                 self._remark(item)
             else:
@@ -110,9 +115,9 @@ class PieceWriter:
         self.heading = (item.text.text, 3)
 
     def _do(self, text: str, count: str = "", strand: str | None = None) -> None:
-        self.lines.append(self._line("do", "", text, count, strand))
+        self.lines.append(self.line("do", "", text, count, strand))
 
-    def _line(self, kind: str, label: str, text: str, count: str, strand: str | None) -> Line:
+    def line(self, kind: str, label: str, text: str, count: str, strand: str | None) -> Line:
         shown, fresh = "", False
         colours: tuple[str, ...] = ()
         if strand is not None and self.many:
@@ -124,7 +129,7 @@ class PieceWriter:
             colours = shade.colours[:1] if shade is not None else ()
         return Line(kind, label, text, count, shown, fresh, colours)
 
-    def _spelled(self, row: Row) -> str | None:
+    def spelled(self, row: Row) -> str | None:
         """The strand of a row as its own line declares it."""
         if row.strand is None:
             return None
@@ -193,7 +198,7 @@ class PieceWriter:
             text = self.voice.cast_on_more(first, self._said(strand), method)
         several = isinstance(item, Take) and len(item.names) > 1
         changed = several or any(e.total not in (0, e.count) for e in moved)
-        self._do(text, self._count([e.total for e in moved], changed), strand)
+        self._do(text, self.count([e.total for e in moved], changed), strand)
 
     # --- rows of the piece -------------------------------------------------------------
 
@@ -225,33 +230,35 @@ class PieceWriter:
         fills = FillTimes(
             tuple(g[0].chunk.entries[0].fills if g else () for g in groups), tuple(rows)
         )
-        text = self._sentence(row, fills)
+        text = self.sentence(row, fills)
         count = self._count_after(groups, row)
         if len(starts) == 1 and len(set(rows)) == 1:
             label = self._label(starts.pop(), rows[0], present[0][0])
         else:
             event = present[0][0]
             label = self.voice.next_label(rows, event.is_round(0), event.is_rs(0))
-        self.lines.append(self._line("row", label, text, count, self._spelled(row)))
+        self.lines.append(self.line("row", label, text, count, self.spelled(row)))
 
-    def _sentence(self, row: Row, fills: FillTimes) -> str:
+    def sentence(self, row: Row, fills: FillTimes) -> str:
         body = self.phraser.body(row.body, fills)
-        return self.voice.row(body, self._said(self._spelled(row)))
+        return self.voice.row(body, self._said(self.spelled(row)))
 
     def _label(self, first: int, rows: int, event: Worked, at: int = 0) -> str:
         return self.voice.label(first, first + rows - 1, event.is_round(at), event.is_rs(at))
 
     def _count_after(self, groups: list[list[Worked]], row: Row) -> str:
-        ends, changed = [], False
+        ends: list[int | None] = []
+        changed = False
         for group in groups:
             if not group:
+                ends.append(None)  # a size that does not work the row
                 continue
             start = group[0].chunk.entries[0].start.fixed
             ends.append(_end_count(group))
             changed = changed or ends[-1] != start
-        return self._count(ends, changed)
+        return self.count(ends, changed)
 
-    def _count(self, ends: list[int], changed: bool) -> str:
+    def count(self, ends: Sequence[int | None], changed: bool) -> str:
         if not ends or not (changed or self.all_counts):
             return ""
         return self.voice.count(ends)
@@ -325,13 +332,13 @@ class PieceWriter:
                     self._every(row, first, first + following[-1] - 1, at, cells, event, rs, groups)
                     at += 1
                     continue
-            fills = self._fills(cells, groups)
-            text = self._sentence(row, fills)
+            fills = self.fills_of(cells, groups)
+            text = self.sentence(row, fills)
             ends = [c.end.fixed for c in cells]
             changed = any(c.end.fixed != c.start.fixed for c in cells)
             label = self._label(first + at, run, event, at)
             self.lines.append(
-                self._line("row", label, text, self._count(ends, changed), self._spelled(row))
+                self.line("row", label, text, self.count(ends, changed), self.spelled(row))
             )
             at += run
 
@@ -347,12 +354,12 @@ class PieceWriter:
         groups: list[list[Worked]],
     ) -> None:
         label = self.voice.every_label(first + at, last, event.is_round(at), rs, row.every == "all")
-        text = self._sentence(row, self._fills(cells, groups))
+        text = self.sentence(row, self.fills_of(cells, groups))
         ends = [c.end.fixed for c in cells]
-        shown = self._count(ends, False)
-        self.lines.append(self._line("row", label, text, shown, self._spelled(row)))
+        shown = self.count(ends, False)
+        self.lines.append(self.line("row", label, text, shown, self.spelled(row)))
 
-    def _fills(self, cells: list[Entry], groups: list[list[Worked]]) -> FillTimes:
+    def fills_of(self, cells: list[Entry], groups: list[list[Worked]]) -> FillTimes:
         repeats = tuple(
             sum(e.chunk.reps for e in group) if group else 0 for group in groups if group
         )
@@ -389,7 +396,7 @@ class PieceWriter:
         text = self.voice.some_rows(in_round, first, parts, more)
         ends = [_end_count(group) for group in groups if group]
         starts = [group[0].chunk.entries[0].start.fixed for group in groups if group]
-        self.lines.append(Line("repeat", "", text, self._count(ends, ends != starts)))
+        self.lines.append(Line("repeat", "", text, self.count(ends, ends != starts)))
 
     def _again(
         self,
@@ -419,7 +426,7 @@ class PieceWriter:
             if group:
                 starts.append(group[0].chunk.entries[0].start.fixed)
                 ends.append(_end_count(group))
-        count = self._count(ends, ends != starts)
+        count = self.count(ends, ends != starts)
         boxes = tuple(tally) if len(set(tally)) > 1 else (tally[0],)
         self.lines.append(Line("repeat", "", text, count, tally=boxes))
 

@@ -133,7 +133,7 @@ class Spoken(Voice):
             steps.insert(0, f"with strand {strand}")
         return STEP.join(f"{step[:1].upper()}{step[1:]}." for step in steps)
 
-    def _side(self, rs: bool) -> str:
+    def side(self, rs: bool) -> str:
         return "right side" if rs else "wrong side"
 
     def word(self, in_round: bool, plural: bool) -> str:
@@ -144,22 +144,33 @@ class Spoken(Voice):
             return f"{self.word(in_round, True)} {first} to {last}, each the same."
         if in_round:
             return f"Round {first}."
-        return f"Row {first}, {self._side(rs)}."
+        return f"Row {first}, {self.side(rs)}."
 
     def next_label(self, rows: Sequence[int], in_round: bool, rs: bool) -> str:
         if rows[0] == 1:
-            return "Next round." if in_round else f"Next row, {self._side(rs)}."
+            return "Next round." if in_round else f"Next row, {self.side(rs)}."
         return f"Next {rows[0]} {'rounds' if in_round else 'rows'}, each the same."
 
     def every_label(self, first: int, last: int, in_round: bool, rs: bool, rest: bool) -> str:
         if not in_round:
-            return f"Row {first}, and every following {self._side(rs)} row up to row {last}."
+            return f"Row {first}, and every following {self.side(rs)} row up to row {last}."
         if rest:
             return f"Round {first}, and every round that is not given, up to round {last}."
         return f"Round {first}, and every second round after it up to round {last}."
 
-    def count(self, values: Sequence[int]) -> str:
-        return f"{values[0]} {self.sts(values)}."
+    def count(self, values: Sequence[int | None]) -> str:
+        number = values[0] or 0
+        return f"{number} {self.sts((number,))}."
+
+    def shaping_label(self, in_round: bool) -> str:
+        return "Shaping round." if in_round else "Shaping row, right side."
+
+    def named_label(self, name: str, number: int, in_round: bool, rs: bool) -> str:
+        label = f"{name[:1].upper()}{name[1:]} {self.unit(in_round, False)} {number}"
+        return f"{label}." if in_round else f"{label}, {self.side(rs)}."
+
+    def changed_by(self, change: int) -> str:
+        return f"{abs(change)} {self.sts((abs(change),))} {'more' if change > 0 else 'fewer'}."
 
     # --- repeats of rows -------------------------------------------------------------
 

@@ -205,7 +205,7 @@ class Voice:
             text = self.t("With {strand}, {text}", strand=strand, text=text)
         return f"{text[:1].upper()}{text[1:]}."
 
-    def _side(self, rs: bool) -> str:
+    def side(self, rs: bool) -> str:
         side = "RS" if rs else "WS"
         self.used.term(side)
         return self.catalogue.term(side)[0]
@@ -223,7 +223,7 @@ class Voice:
             return f"{self.word(in_round, True)} {first}–{last}:"
         if in_round:
             return f"{self.word(True, False)} {first}:"
-        return f"{self.word(False, False)} {first} ({self._side(rs)}):"
+        return f"{self.word(False, False)} {first} ({self.side(rs)}):"
 
     def next_label(self, rows: Sequence[int], in_round: bool, rs: bool) -> str:
         """The label where the sizes have come to different row numbers."""
@@ -231,7 +231,7 @@ class Voice:
             if in_round:
                 self.used.term("rnd")
                 return self.t("Next rnd:")
-            return self.t("Next row ({side}):", side=self._side(rs))
+            return self.t("Next row ({side}):", side=self.side(rs))
         if in_round:
             self.used.term("rnds")
             return self.t("Next {n} rnds:", n=sized(rows))
@@ -242,7 +242,7 @@ class Voice:
         self.used.term("foll")
         if not in_round:
             message = "Row {first} and every foll {side} row to Row {last}:"
-            return self.t(message, first=first, side=self._side(rs), last=last)
+            return self.t(message, first=first, side=self.side(rs), last=last)
         self.used.term("rnd")
         if rest:
             message = "Rnd {first} and every rnd not given, to Rnd {last}:"
@@ -250,10 +250,41 @@ class Voice:
             message = "Rnd {first} and every foll alternate rnd to Rnd {last}:"
         return self.t(message, first=first, last=last)
 
-    def count(self, values: Sequence[int]) -> str:
-        """``(240 sts)``, ``(180, 240, 300 sts)``."""
-        shown = str(values[0]) if len(set(values)) == 1 else ", ".join(map(str, values))
-        return f"({shown} {self.sts(values)})"
+    def count(self, values: Sequence[int | None]) -> str:
+        """``(240 sts)``, ``(180, 240, 300 sts)``; ``(–, 240 sts)`` for a size without the row."""
+        texts = ["–" if value is None else str(value) for value in values]
+        shown = texts[0] if len(set(texts)) == 1 else ", ".join(texts)
+        return f"({shown} {self.sts([value or 0 for value in values])})"
+
+    # --- changes that are spread -------------------------------------------------------------
+
+    def unit(self, in_round: bool, plural: bool) -> str:
+        """``row``, ``rows``, ``rnd`` or ``rnds``, inside a sentence."""
+        return self.word(in_round, plural).lower()
+
+    def shaping_label(self, in_round: bool) -> str:
+        if in_round:
+            self.used.term("rnd")
+            return self.t("Shaping rnd:")
+        return self.t("Shaping row ({side}):", side=self.side(True))
+
+    def named_label(self, name: str, number: int, in_round: bool, rs: bool) -> str:
+        """The label of a row that is known by its motif: ``Plain row 2 (WS):``."""
+        label = f"{name[:1].upper()}{name[1:]} {self.unit(in_round, False)} {number}"
+        return f"{label}:" if in_round else f"{label} ({self.side(rs)}):"
+
+    def changed_by(self, change: int) -> str:
+        """``(2 sts fewer)``."""
+        sts = self.some((abs(change),))
+        return self.t("({sts} more)", sts=sts) if change > 0 else self.t("({sts} fewer)", sts=sts)
+
+    def evenly(self, one: str, often: Sequence[int], purl: bool) -> str:
+        """A stitch spread over the row, where the gaps differ from repeat to repeat."""
+        if purl:
+            message = "{steps} {times}, evenly spread, purling the stitches between"
+        else:
+            message = "{steps} {times}, evenly spread, knitting the stitches between"
+        return self.t(message, steps=one, times=self.times(often))
 
     # --- repeats of rows -------------------------------------------------------------
 

@@ -6,6 +6,7 @@ import re
 
 from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.walk import Walk
+from loopwright.count.widths import piece_width
 from loopwright.edition.document import Abbreviation, Document, Section, Shade, Table
 from loopwright.edition.rows import PieceWriter
 from loopwright.edition.voice import Used, Voice
@@ -87,6 +88,11 @@ def stands_first(pattern: Pattern, units: str | None) -> str:
 def pair(mm: float, inches_first: bool) -> str:
     """A length in both units: ``110 cm / 43¼ in``."""
     return f"{inches(mm)} / {cm(mm)}" if inches_first else f"{cm(mm)} / {inches(mm)}"
+
+
+def gauge_sentence(gauge: Gauge, inches_first: bool) -> str:
+    """A gauge as the materials list prints it."""
+    return _gauge(gauge, Used(), inches_first)
 
 
 def _gauge(gauge: Gauge, used: Used, inches_first: bool) -> str:
@@ -206,6 +212,8 @@ def _finished(
     """The finished measures: by the counts at the gauge, else as the source states them."""
     names = pattern.sizes
     pieces = pattern.pieces[:1] if len(pattern.pieces) == 1 else pattern.pieces
+    # Of a shaped piece no one width can be said: its edge, and the widest it gets.
+    shaped = any(w.cast_on is not None and w.widest > w.cast_on for w in walks)
     rows: list[tuple[str, ...]] = []
     for size in chosen:
         for piece in pieces:
@@ -216,27 +224,35 @@ def _finished(
             label = [names[size]] if len(names) > 1 else []
             if len(pieces) > 1:
                 label.append(piece.name.text)
-            shown = [pair(mm, inches_first) if mm is not None else "–" for mm in cells]
+            edge = [_edge_width(pattern, walk)] if shaped else []
+            shown = [pair(mm, inches_first) if mm is not None else "–" for mm in (*edge, *cells)]
             rows.append((", ".join(label) or "One size", *shown))
     if not rows:
         return None
     round_first = bool(pattern.pieces) and pattern.pieces[0].in_round
     width = "Around" if round_first and len(pieces) == 1 else "Width"
-    if any(w.cast_on is not None and w.widest > w.cast_on for w in walks):
-        width = "Widest row"  # of a shaped piece no one width can be said
-    return Table("", ("Size", width, "Length"), tuple(rows))
+    head = ("Cast-on edge", "Widest row", "Length") if shaped else (width, "Length")
+    return Table("", ("Size", *head), tuple(rows))
+
+
+def _edge_width(pattern: Pattern, walk: Walk | None) -> float | None:
+    """The width of the cast-on at the piece's gauge, in mm."""
+    gauge = width_gauge(pattern, walk.piece) if walk is not None else None
+    if walk is None or walk.cast_on is None or gauge is None or gauge.over.unit is None:
+        return None
+    return width_of(gauge, walk.cast_on)
 
 
 def _measures(
     pattern: Pattern, piece: Piece, walk: Walk | None, size: int, first: bool
 ) -> tuple[float | None, float | None] | None:
-    gauge = width_gauge(pattern, piece)
     wide = piece.width or (pattern.width if first else None)
     long = piece.length or (pattern.length if first else None)
     width = wide.mm(size) if wide is not None and wide.unit else None
     length = long.mm(size) if long is not None and long.unit else None
-    if walk is not None and gauge is not None and gauge.over.unit is not None:
-        width = width_of(gauge, walk.widest)
+    counted = piece_width(pattern, walk) if walk is not None else None
+    if walk is not None and counted is not None:
+        width = counted
         if walk.height:
             length = walk.height
     return None if width is None and length is None else (width, length)

@@ -48,6 +48,18 @@ class Fill:
     span: Span
 
 
+@dataclass(frozen=True, slots=True, eq=False)
+class Evenly(Group):
+    """A stitch spread evenly over the stitches there are.
+
+    It counts as what it comes to: a fill of plain stitches and the changes (`steps` are these
+    two); only the words tell how they take turns.
+    """
+
+    plain: Stitches
+    change: Stitches
+
+
 Step = Stitches | Group | Fill | Special
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Any
 
-from loopwright.model.body import Body, Fill, Group, Step, Stitches
+from loopwright.model.body import Body, Evenly, Fill, Group, Step, Stitches
 from loopwright.model.pattern import (
     BeginRound,
     BindOff,
@@ -27,13 +27,14 @@ from loopwright.model.pattern import (
     RowClash,
     RowGap,
     Shade,
+    Spread,
     Strand,
     Take,
     UnknownWord,
     Work,
     Yarn,
 )
-from loopwright.model.stitch import Dictionary, Stitch
+from loopwright.model.stitch import Dictionary, Stitch, is_purled
 from loopwright.notation import tree
 from loopwright.notation.bounds import MAX_MOTIF_ROWS, MAX_SIZES
 from loopwright.notation.parse import Parsed
@@ -77,6 +78,7 @@ _LINE_NAMES: dict[type, str] = {
     tree.PickLine: "pick up",
     tree.LeaveLine: "leave",
     tree.BeginLine: "begin",
+    tree.SpreadLine: "spread",
 }
 
 
@@ -185,7 +187,8 @@ class _Builder:
                 | tree.TakeLine
                 | tree.PickLine
                 | tree.LeaveLine
-                | tree.BeginLine,
+                | tree.BeginLine
+                | tree.SpreadLine,
             )
         return False
 
@@ -213,6 +216,7 @@ class _Builder:
             "pick up": "a piece",
             "leave": "a piece",
             "begin": "a piece",
+            "spread": "a piece",
             "note": "the pattern or a piece",
             "width": "the pattern or a piece",
             "length": "the pattern or a piece",
@@ -364,10 +368,33 @@ class _Builder:
             return Stitches(found.stitch, found.count, node.modifiers, node.span)
         if isinstance(node, tree.Special):
             return node
+        if isinstance(node, tree.EvenlyOf):
+            return self._evenly(node, unknown)
         steps = tuple(self._step(step, unknown) for step in node.steps)
         if isinstance(node, tree.FillOf):
             return Fill(steps, node.span)
         return Group(steps, node.times, node.into, node.span)
+
+    def _evenly(self, node: tree.EvenlyOf, unknown: list[tuple[str, Span]]) -> Evenly:
+        one = self._step(node.word, unknown)
+        assert isinstance(one, Stitches)
+        # The stitches between are purled where the change itself is a purl, else knit.
+        found = self.dictionary.find("p" if is_purled(one.stitch) else "k")
+        assert found is not None
+        plain = Stitches(found.stitch, (1,), (), node.word.span)
+        if one.stitch.kind == "marker":
+            self._error(
+                "line-unclear",
+                "markers cannot be spread",
+                "What is spread is a stitch that makes more or fewer: an increase or a decrease.",
+                node.span,
+                "write the stitches between the markers out: (k11 pm) x7 k11.",
+            )
+        sizes = range(max(len(one.count), len(node.count.values)))
+        times = tuple(node.count.at(size) * one.number(size) for size in sizes)
+        change = Stitches(one.stitch, times, one.modifiers, node.span)
+        steps = (Fill((plain,), node.span), change)
+        return Evenly(steps, None, None, node.span, plain, change)
 
     # --- motifs -------------------------------------------------------------
 
@@ -568,6 +595,22 @@ class _Builder:
                     items.append(CastOn(node.count, node.strand, node.method, node.span, node.more))
                 else:
                     items.append(BindOff(node.strand, node.method, node.span))
+            elif isinstance(node, tree.SpreadLine):
+                self._refer("motif", node.change)
+                self._refer("motif", node.plain)
+                items.append(
+                    Spread(
+                        node.change,
+                        motifs.get(node.change.key),
+                        node.times,
+                        node.plain,
+                        motifs.get(node.plain.key),
+                        node.over,
+                        node.span,
+                        placed.line,
+                    )
+                )
+                at = None
             elif isinstance(node, tree.TextLine):
                 items.append(Remark(node.kind, node.text, node.span))
             elif isinstance(node, _MOVES):

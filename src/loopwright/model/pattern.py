@@ -15,12 +15,16 @@ from loopwright.notation.tree import (
     Count,
     Feed,
     Form,
+    ForRows,
     GaugeLine,
     Name,
     NeedleLine,
     Stripe,
     SwatchLine,
     Text,
+    Times,
+    ToLength,
+    UntilStitches,
 )
 
 Gauge = GaugeLine
@@ -184,6 +188,21 @@ class Work:
 
 
 @dataclass(frozen=True, slots=True, eq=False)
+class Spread:
+    """``spread narrow x13 in plain over 60 rows``: the one row of `motif` so many times, evenly,
+    and rows of `plain` between. Either is None where no motif has that name."""
+
+    name: Name
+    motif: Motif | None
+    times: Times | UntilStitches
+    plain_name: Name
+    plain: Motif | None
+    over: ForRows | ToLength
+    span: Span
+    line: int
+
+
+@dataclass(frozen=True, slots=True, eq=False)
 class JoinRound:
     span: Span
 
@@ -253,6 +272,7 @@ Item = (
     | CastOn
     | BindOff
     | Work
+    | Spread
     | JoinRound
     | LeaveRound
     | BeginRound

@@ -40,6 +40,11 @@ class Found:
     count: tuple[int, ...]
 
 
+def is_purled(stitch: Stitch) -> bool:
+    """Whether a stitch is a kind of purl: p2tog, ssp, pfb, m1p."""
+    return stitch.kind != "marker" and (stitch.word[:1] == "p" or stitch.word in ("ssp", "m1p"))
+
+
 _COUNTED = re.compile(r"(.*?)(\d+(?:/\d+)*)$")
 _TOGETHER = re.compile(r"([kp])(\d+)tog$")
 _CABLE = re.compile(r"([ct])(\d+)([fb])$")

@@ -35,5 +35,8 @@ MAX_UNCLEAR_CHARACTERS = 50_000
 MAX_LISTED_ROWS = 1_000_000
 """Rows that `rows` lists for one size of one piece."""
 
+MAX_SPREAD_ROWS = 10_000
+"""Rows from one change to the next where changes are spread over rows."""
+
 MAX_GEOMETRIC = 2_000
 """Repeats walked singly where a motif multiplies its stitches instead of adding to them."""

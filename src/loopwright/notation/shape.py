@@ -539,6 +539,9 @@ class Shaper(Transformer[Token, tree.Statement]):
     def to_gap(self, word: Token, gap: Token) -> tree.Special:
         return tree.Special("gap", None, None, self._span(word, gap))
 
+    def evenly(self, spread: Token, word: Token, _x: Token, number: Token) -> tree.EvenlyOf:
+        return tree.EvenlyOf(self.word(word), self._count(number), self._span(spread, number))
+
     # --- pieces -------------------------------------------------------------
 
     def piece_line(self, word: Token, name: Token, *parts: _Part) -> tree.PieceLine:
@@ -645,3 +648,8 @@ class Shaper(Transformer[Token, tree.Statement]):
             self._text(text) if text is not None else None,
             self._span(word, text or what),
         )
+
+    def spread_line(
+        self, word: Token, change: Token, times: Any, plain: tree.Name, over: Any
+    ) -> tree.SpreadLine:
+        return tree.SpreadLine(self._name(change), times, plain, over, self._span(word, over))

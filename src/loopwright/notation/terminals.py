@@ -75,6 +75,7 @@ HUMAN: dict[str, str] = {
     "LIVE": "“live”",
     "BEGIN": "“begin round after”",
     "_IN": "“in”",
+    "SPREAD": "“spread”",
     "ROW": "“row”",
     "ROUND": "“round”",
     "_ROWS": "“rows”",
@@ -141,6 +142,7 @@ LINE_WORDS: tuple[str, ...] = (
     "pick",
     "leave",
     "begin",
+    "spread",
 )
 
 

@@ -91,7 +91,16 @@ class Special:
     span: Span
 
 
-Node = Word | GroupOf | FillOf | Special
+@dataclass(frozen=True, slots=True)
+class EvenlyOf:
+    """``spread m1 x12``: a stitch so many times, evenly over the stitches there are."""
+
+    word: Word
+    count: Count
+    span: Span
+
+
+Node = Word | GroupOf | FillOf | Special | EvenlyOf
 
 
 @dataclass(frozen=True, slots=True)
@@ -472,6 +481,17 @@ class BeginLine:
     span: Span
 
 
+@dataclass(frozen=True, slots=True)
+class SpreadLine:
+    """``spread narrow x13 in plain over 60 rows``."""
+
+    change: Name
+    times: Times | UntilStitches
+    plain: Name
+    over: ForRows | ToLength
+    span: Span
+
+
 Statement = (
     PatternLine
     | TextLine
@@ -499,6 +519,7 @@ Statement = (
     | PickLine
     | LeaveLine
     | BeginLine
+    | SpreadLine
 )
 
 

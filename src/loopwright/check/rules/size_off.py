@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from loopwright.check.borders import border_advice
 from loopwright.check.context import Context
 from loopwright.check.rule import Rule
 from loopwright.check.widths import repeat_of, telling_counts
 from loopwright.count.measure import height_of_row, width_gauge, width_of
 from loopwright.count.walk import Walk, Worked
+from loopwright.count.widths import piece_width
 from loopwright.model.pattern import Pattern, Piece
 from loopwright.notation.quantity import Quantity
 from loopwright.problem import WARNING, Problem
@@ -26,6 +28,7 @@ def check(context: Context) -> Iterator[Problem]:
             wrong = measure is not None and len(measure.values) not in (1, len(context.sizes))
             if measure is not None and measure.unit is not None and not wrong:
                 yield from _check(context, piece, kind, measure)
+        yield from border_advice(context, piece)
 
 
 def _check(context: Context, piece: Piece, kind: str, measure: Quantity) -> Iterator[Problem]:
@@ -69,10 +72,13 @@ def _cm(mm: float, measure: Quantity) -> str:
 
 def _width(context: Context, walk: Walk, said: float) -> float | None:
     gauge = width_gauge(context.pattern, walk.piece)
-    if gauge is None or gauge.over.unit is None:
+    found = piece_width(context.pattern, walk)
+    if gauge is None or found is None:
         return None
     half = width_of(gauge, max(repeat_of(walk, context.tapes)[0], 2)) / 2
-    widths = [width_of(gauge, count) for count in telling_counts(walk)]
+    widths = [found]
+    if len(context.pattern.gauges) < 2:  # else only the main fabric tells the width
+        widths = [width_of(gauge, count) for count in telling_counts(walk)]
     if any(abs(found - said) <= half * (1 + 1e-9) for found in widths):
         return None
     return widths[0]
@@ -101,7 +107,9 @@ RULE = Rule(
     "length than the pattern states, by more than half a repeat. A shaped piece is as wide as its "
     "widest place between two motifs, or as the count on which most of its rows are worked: either "
     "may be the stated width. Stitches that come and go within a repeat, as in some laces, do not "
-    "count. In the round the width is the way round.",
+    "count. In the round the width is the way round. Where a border "
+    "has a gauge of its own, advice says so if it comes out more than 3 % wider or narrower than "
+    "the fabric beside it.",
     wrong="""pattern "Too wide"
   width 30 cm
   gauge 20 stitches 40 rows = 10 cm

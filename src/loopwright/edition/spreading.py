@@ -1,0 +1,157 @@
+"""Changes spread over rows, as patterns print them.
+
+``dec on every 6th row 4 times, then on every 4th row 9 times``.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from loopwright.count.affine import Affine
+from loopwright.count.live import total
+from loopwright.count.repeat import Entry
+from loopwright.count.walk import Event, Worked
+from loopwright.edition.document import Line
+from loopwright.edition.numbers import ordinal, sized
+from loopwright.edition.phrases import FillTimes
+from loopwright.edition.voice import Voice
+from loopwright.model.pattern import Motif, Spread
+
+if TYPE_CHECKING:
+    from loopwright.edition.rows import PieceWriter
+
+Blocks = list[tuple[int, int]]
+
+
+def spread_lines(writer: PieceWriter, item: Spread, here: list[list[Event]]) -> list[Line]:
+    """The lines of a spread: the row that changes, the rows between, and when which is worked."""
+    groups = [[e for e in events if isinstance(e, Worked)] for events in here]
+    change, plain = item.motif, item.plain
+    present = [group for group in groups if group]
+    if change is None or plain is None or not present:
+        return []
+    entries = [_change_of(group, item) for group in groups]
+    found = [entry for entry in entries if entry is not None]
+    event = present[0][0]
+    lines: list[Line] = []
+    if found:
+        lines += _shaping_row(writer, item, found, groups, event)
+    lines += _between(writer, plain, groups, event)
+    lines.append(_when(writer, item, groups, event))
+    return lines
+
+
+def _change_of(group: list[Worked], item: Spread) -> Entry | None:
+    assert item.motif is not None
+    row = item.motif.rows[0]
+    return next((e for w in group for e in w.chunk.entries if e.row is row), None)
+
+
+def _shaping_row(
+    writer: PieceWriter, item: Spread, found: list[Entry], groups: list[list[Worked]], event: Worked
+) -> list[Line]:
+    assert item.motif is not None
+    row = item.motif.rows[0]
+    # From one change to the next the row's fills differ: say where they stop, not how often.
+    fills = FillTimes(
+        tuple(tuple(Affine(f.fixed, f.unit or 1) for f in entry.fills) for entry in found),
+        tuple(2 for _ in found),
+    )
+    text = writer.sentence(row, fills)
+    by = {entry.end.fixed - entry.start.fixed for entry in found}
+    count = writer.voice.changed_by(change) if len(by) == 1 and (change := by.pop()) else ""
+    label = writer.voice.shaping_label(event.round)
+    return [writer.line("row", label, text, count, writer.spelled(row))]
+
+
+def _between(
+    writer: PieceWriter, plain: Motif, groups: list[list[Worked]], event: Worked
+) -> list[Line]:
+    voice = writer.voice
+    words = {"k": voice.t("knit"), "p": voice.t("purl")}
+    whole = [words.get(row.body.whole or "", "") for row in plain.rows]
+    one, many = voice.unit(event.round, False), voice.unit(event.round, True)
+    if all(whole) and (len(whole) == 1 or (len(whole) == 2 and not event.round)):
+        if len(set(whole)) == 1:
+            text = voice.t("{knit} every {row}", knit=whole[0], row=one)
+        else:
+            sides = [voice.side(plain.is_rs(1)), voice.side(not plain.is_rs(1))]
+            message = "{first} the {side} rows and {second} the {other} rows"
+            text = voice.t(message, first=whole[0], side=sides[0], second=whole[1], other=sides[1])
+        between = voice.t("Between the shaping {rows}, {text}.", rows=many, text=text)
+        return [Line("do", "", between, "")]
+    lines = []
+    for row in plain.rows:
+        cells = [
+            next((e for w in group for e in w.chunk.entries if e.row is row), None)
+            for group in groups
+        ]
+        fills = FillTimes(
+            tuple(tuple(Affine(f.fixed, f.unit or 1) for f in c.fills) for c in cells if c),
+            tuple(2 for c in cells if c),
+        )
+        label = voice.named_label(plain.name.text, row.number, event.round, plain.is_rs(row.number))
+        text = writer.sentence(row, fills)
+        lines.append(writer.line("row", label, text, "", writer.spelled(row)))
+    message = "Work the {name} {rows} in turn between the shaping {rows}."
+    lines.append(Line("do", "", voice.t(message, name=plain.name.text, rows=many), ""))
+    return lines
+
+
+def _when(writer: PieceWriter, item: Spread, groups: list[list[Worked]], event: Worked) -> Line:
+    """On which rows the change is worked, and what is left to work after the last."""
+    assert item.motif is not None
+    row = item.motif.rows[0]
+    blocks: list[Blocks] = []
+    tails: list[int] = []
+    place = 0
+    for group in groups:
+        mine: Blocks = []
+        tail = 0
+        for worked in group:
+            rows = [entry.row for entry in worked.chunk.entries]
+            if row not in rows:
+                tail += worked.rows
+                continue
+            place = len(rows) - 1 - rows.index(row)
+            if mine and mine[-1][0] == len(rows):
+                mine[-1] = (len(rows), mine[-1][1] + worked.chunk.reps)
+            else:
+                mine.append((len(rows), worked.chunk.reps))
+        blocks.append(mine)
+        tails.append(tail + (place if mine else 0))
+    voice = writer.voice
+    one, many = voice.unit(event.round, False), voice.unit(event.round, True)
+    phrases: list[str] = []
+    changes = [sum(n for _, n in mine) for mine in blocks]
+    if place and any(changes):
+        firsts = [mine[0][0] - place if mine else 0 for mine in blocks]
+        phrases.append(voice.t("on the {nth} {row}", nth=sized(firsts, ordinal), row=one))
+        blocks = [[(mine[0][0], mine[0][1] - 1), *mine[1:]] if mine else [] for mine in blocks]
+    for at in range(2):
+        cells = [mine[at] if at < len(mine) and mine[at][1] else (0, 0) for mine in blocks]
+        often = [n for _, n in cells]
+        if any(often):
+            every = _every([e for e, _ in cells], one, voice)
+            phrases.append(voice.t("on {every} {times}", every=every, times=voice.times(often)))
+    when = voice.t(", then ").join(phrases)
+    rest = f"{sized(tails)} {one if set(tails) == {1} else many}"
+    if phrases and any(tails):
+        message = "Work the shaping {row} {when}; then work {rest} without shaping."
+    elif phrases:
+        message = "Work the shaping {row} {when}."
+    else:
+        message = "Work {rest} without shaping."
+    text = voice.t(message, row=one, when=when, rest=rest)
+    ends = [total(group[-1].chunk.after).fixed if group else None for group in groups]
+    tally = tuple(changes) if len(set(changes)) > 1 else (changes[0],)
+    return Line("repeat", "", text, writer.count(ends, True), tally=tally)
+
+
+def _every(rows: list[int], one: str, voice: Voice) -> str:
+    """``every 6th row``, ``every row``, ``every 6th (8th, 8th) row``."""
+    if set(rows) == {1}:
+        return voice.t("every {row}", row=one)
+    if set(rows) == {2}:
+        return voice.t("every other {row}", row=one)
+    return voice.t("every {nth} {row}", nth=sized(rows, ordinal), row=one)

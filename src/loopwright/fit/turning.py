@@ -1,0 +1,112 @@
+"""New widths: for each piece and size the number its width hangs on."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from loopwright.check.checked import Checked
+from loopwright.count.measure import width_gauge
+from loopwright.fit.levers import CastLever, Lever, lever_for
+from loopwright.fit.slots import Sheet
+from loopwright.fit.stops import Stops
+from loopwright.model.pattern import Piece, PieceRow, Work
+from loopwright.notation.source import Span
+from loopwright.problem import Edit
+
+
+def new_widths(
+    checked: Checked,
+    aims: dict[tuple[int, int], float],
+    stops: Stops,
+    notes: list[str],
+) -> list[Edit]:
+    """The edits that give each piece (by its place) and size its width in mm."""
+    sheet = Sheet(len(checked.pattern.sizes))
+    for place, piece in enumerate(checked.pattern.pieces):
+        for size in range(len(checked.pattern.sizes)):
+            width = aims.get((place, size))
+            if width is not None and not _turn(checked, piece, size, width, sheet, stops, notes):
+                break
+    return sheet.edits()
+
+
+def _turn(
+    checked: Checked,
+    piece: Piece,
+    size: int,
+    width: float,
+    sheet: Sheet,
+    stops: Stops,
+    notes: list[str],
+) -> bool:
+    """One piece in one size; False where it is stopped."""
+    gauge = width_gauge(checked.pattern, piece)
+    walk = next(w for w in checked.walks if w.piece is piece and w.size == size)
+    if walk.cast_on is None:
+        return True
+    if gauge is None or gauge.over.unit is None:
+        stops.add(
+            piece.span,
+            "the width cannot be counted",
+            "The pattern has no gauge, so nobody can say how many stitches the width takes.",
+            "add a line such as “gauge 20 stitches 28 rows = 10 cm”.",
+        )
+        return False
+    lever = lever_for(checked, piece, size, width)
+    found = lever.nearest()
+    if found is None or (lever.unit == 0 and found.width and _stuck(lever, found.value)):
+        _cannot(checked, lever, stops)
+        return False
+    sheet.take(found.sheet)
+    if lever.is_far(found):
+        where = f" in size {checked.pattern.sizes[size]}" if len(checked.pattern.sizes) > 1 else ""
+        notes.append(
+            f"no count of {piece.name.text} fits within half a repeat of that width{where}: "
+            f"the nearest is {found.widest:,} stitches, and the width would take {lever.wanted:.0f}"
+        )
+    return True
+
+
+def _stuck(lever: Lever, value: int) -> bool:
+    """Whether the one count that fits is not the one the width takes."""
+    return abs(value - lever.aim) > 0.5
+
+
+def _cannot(checked: Checked, lever: Lever, stops: Stops) -> None:
+    """Name the lines that hold on one count only."""
+    name = lever.piece.name.text
+    now = lever.walk.cast_on or 0
+    said = False
+    for span, what in _fixed_lines(checked, lever):
+        said = True
+        stops.add(
+            span,
+            f"{name} cannot change its width",
+            f"{what}, and nothing says which of its numbers would have to change with the width "
+            f"(it is written for the {now:,} stitches of the cast-on).",
+            "let a fill between stars take up the stitches that vary.",
+        )
+    if not said:
+        stops.add(
+            lever.piece.span,
+            f"{name} cannot change its width",
+            f"No other count near that width suits all the rows of {name}.",
+        )
+
+
+def _fixed_lines(checked: Checked, lever: Lever) -> Iterator[tuple[Span, str]]:
+    """The lines of a piece that hold on one count only, with the start of a sentence on each."""
+    loose = {index for index, _ in lever.loose} if isinstance(lever, CastLever) else set()
+    for index, item in enumerate(lever.piece.items):
+        if isinstance(item, PieceRow):
+            if not checked.tapes.of(item.row.body, lever.size).fills and index not in loose:
+                yield item.row.place, "This row has no fill"
+        elif isinstance(item, Work) and item.motif is not None:
+            form = item.motif.form
+            if form is not None and form.unit == 0:
+                yield form.span, f"The motif {item.motif.name.text} is worked over one count only"
+                continue
+            for row in item.motif.rows:
+                tape = checked.tapes.of(row.body, lever.size)
+                if not tape.fills and row.as_row is None:
+                    yield row.place, f"Row {row.number} of {item.motif.name.text} has no fill"
