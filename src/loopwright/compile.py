@@ -7,11 +7,12 @@ from loopwright.check.context import Context
 from loopwright.check.registry import run_rules
 from loopwright.count.proof import prove
 from loopwright.count.repeat import Repeater
-from loopwright.count.walk import Tapes, walk_piece
+from loopwright.count.walk import Tapes, Walk, walk_piece
 from loopwright.model.build import build
 from loopwright.notation.parse import parse
 from loopwright.notation.source import Source
 from loopwright.problem import Problem
+from loopwright.yarn.news import yarn_news
 from loopwright.yarn.supply import Supply
 
 _SURE_ANYWAY = ("unknown-word", "row-twice")
@@ -25,11 +26,12 @@ def check_source(source: Source) -> Checked:
     tapes, repeater = Tapes(), Repeater()
     sizes = range(len(pattern.sizes))
     supply = Supply(pattern)
-    walks = tuple(
-        walk_piece(pattern, piece, size, tapes, repeater, supply)
-        for piece in pattern.pieces
-        for size in sizes
-    )
+    walked: list[Walk] = []
+    for piece in pattern.pieces:
+        for size in sizes:
+            walked.append(walk_piece(pattern, piece, size, tapes, repeater, supply))
+            supply.note(walked[-1])
+    walks = tuple(walked)
     proofs = tuple(
         prove(motif, size, tapes, repeater) for motif in pattern.motifs for size in sizes
     )
@@ -41,7 +43,8 @@ def check_source(source: Source) -> Checked:
         ]
         walks, proofs = (), ()
     else:
-        problems += run_rules(Context(pattern, walks, proofs, tapes))
+        yarn = yarn_news(pattern, walks, tapes, repeater)
+        problems += run_rules(Context(pattern, walks, proofs, tapes, yarn))
     return Checked(source, pattern, walks, proofs, in_order(problems), parsed.recovered, tapes)
 
 

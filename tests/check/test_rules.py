@@ -19,6 +19,7 @@ WRONG = Path(__file__).parents[2] / "examples" / "wrong"
 LINE = {
     "cast-on-misfit": 6,
     "claim-wrong": 4,
+    "colour-pool": 4,
     "count-over": 4,
     "count-short": 4,
     "count-unreached": 7,
@@ -41,12 +42,15 @@ LINE = {
     "out-of-place": 2,
     "row-missing": 2,
     "row-twice": 5,
+    "same-shade-twice": 7,
+    "shades-close": 5,
     "side-flip": 8,
     "size-count": 4,
     "size-off": 2,
     "unit-missing": 2,
     "unknown-name": 7,
     "unknown-word": 4,
+    "yarn-short": 5,
 }
 
 rules = pytest.mark.parametrize("rule", all_rules(), ids=lambda rule: rule.name)

@@ -19,6 +19,10 @@ FOLDER = Path(reader.__file__).parent
 NAMES = sorted(path.stem for path in FOLDER.glob("*.csv"))
 KEYS = {
     "blanket_sizes": ("name",),
+    "edges": ("kind", "method"),
+    "estimates": ("name",),
+    "fabrics": ("fabric",),
+    "joins": ("join",),
     "loop_constants": ("structure", "state"),
     "needle_sizes": ("mm",),
     "rules_of_thumb": ("name",),
@@ -26,6 +30,7 @@ KEYS = {
     "stitches": ("word",),
     "terms": ("abbr",),
     "terms_us_uk": ("us",),
+    "vision": ("vision",),
     "yarn_weights": ("category",),
 }
 

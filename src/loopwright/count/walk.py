@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from typing import Protocol
 
@@ -41,8 +41,13 @@ _NO_MATTER = ("gauge-missing", "claim-wrong", "never-bound-off", "side-flip", "r
 class Estimate(Protocol):
     """What the yarn room knows, for work that ends when a strand is spent."""
 
-    def loops_of(self, strand: str, size: int) -> float | None:
-        """How many plain loops the balls of a strand make, or None where it cannot be said."""
+    def repeats(
+        self, piece: Piece, size: int, item: Work, trial: Callable[[int], Walk]
+    ) -> int | None:
+        """The most repeats of `item` that its strand lasts for, to the end of the piece.
+
+        `trial` walks the piece with that many repeats. None where it cannot be said.
+        """
 
 
 @dataclass(frozen=True, slots=True)
@@ -211,9 +216,14 @@ def walk_piece(
     repeater: Repeater,
     estimate: Estimate | None = None,
     cast_on: int | None = None,
+    forced: Mapping[Work, int] | None = None,
 ) -> Walk:
-    """Walk one piece in one size. `cast_on` stands in for the written cast-on count."""
-    return _Walker(pattern, piece, size, tapes, repeater, estimate, cast_on).run()
+    """Walk one piece in one size. `cast_on` stands in for the written cast-on count.
+
+    `forced` says how often lines that end by yarn are worked; with it any other such line is
+    worked once.
+    """
+    return _Walker(pattern, piece, size, tapes, repeater, estimate, cast_on, forced).run()
 
 
 @dataclass(slots=True)
@@ -225,6 +235,7 @@ class _Walker:
     repeater: Repeater
     estimate: Estimate | None
     instead: int | None
+    forced: Mapping[Work, int] | None = None
     events: list[Event] = field(default_factory=list)
     findings: list[Finding] = field(default_factory=list)
     sites: list[Site] = field(default_factory=list)
@@ -240,6 +251,7 @@ class _Walker:
     height: float | None = 0.0
     strand: str | None = None
     loops: dict[str, float] = field(default_factory=dict)
+    spent: dict[Work, int] = field(default_factory=dict)
     reached: list[tuple[int, float]] = field(default_factory=list)
 
     def run(self) -> Walk:
@@ -537,39 +549,42 @@ class _Walker:
         key = amount.strand.key
         if self.pattern.strand(key) is None:
             return None  # said by unknown-name
-        has = self.estimate.loops_of(key, self.size) if self.estimate is not None else None
-        if has is None:
-            self._find("gauge-missing", amount.span, "yarn", numbers=())
-            return None
+        if self.forced is not None:
+            return self.forced.get(item, 1)
         assert self.state is not None
         chunks, _ = self.repeater.run(
             [(row, self._tape(row)) for row in motif.rows], self.state, 2, 0, self.round, None
         )
         rows = chunks[0].entries
-        mine = [e for e in rows if (e.row.strand.key if e.row.strand else self.strand) == key]
-        keep = amount.keep.at(self.size) if amount.keep is not None else 0
-        left = has - self.loops.get(key, 0.0)
-        per = sum(e.yarn[0] for e in mine)
-        more = sum(e.yarn[1] for e in mine)
-        last_row = max((e.yarn[0] for e in mine), default=0.0)
-        if per <= 0:
+        if not any((e.row.strand.key if e.row.strand else self.strand) == key for e in rows):
             self._find("length-unreached", amount.span, "strand", motif=motif)
             return None
 
-        def eaten(reps: int) -> float:
-            grown = last_row + more * reps
-            return per * reps + more * reps * (reps - 1) / 2 + keep * grown
+        def trial(reps: int) -> Walk:
+            return walk_piece(
+                self.pattern,
+                self.piece,
+                self.size,
+                self.tapes,
+                self.repeater,
+                None,
+                self.instead,
+                {**self.spent, item: reps},
+            )
 
-        low, high = 0, 1
-        while high < MAX_NUMBER and eaten(high) <= left:
-            low, high = high, high * 2
-        while high - low > 1:
-            middle = (low + high) // 2
-            low, high = (middle, high) if eaten(middle) <= left else (low, middle)
-        if low < 1:
+        reps = (
+            self.estimate.repeats(self.piece, self.size, item, trial)
+            if self.estimate is not None
+            else None
+        )
+        if reps is None:
+            self._find("gauge-missing", amount.span, "yarn", numbers=())
+            return None
+        if reps < 1:
             self._find("length-unreached", amount.span, "spent", motif=motif)
             return None
-        return low
+        self.spent[item] = reps
+        return reps
 
     def _until_stitches(
         self, index: int, item: Work, motif: Motif, fits: bool, following: Item | None
