@@ -33,6 +33,7 @@ pattern "Spans & Edges"
   swatch 44 stitches 40 rows measures 22 x 11 cm
   needle circular 4.5 mm 90 cm
   notion "Blunt tapestry needle"
+  join by knot at edge, tail 10 in
   note "Read on."
 yarn shore "Worsted": 100 g 200 m, weight 4, fibre "wool"
 shade kelp "Kelp" of shore, colour #2f5d62
@@ -172,6 +173,7 @@ def says_itself(node: Any, text: str) -> bool:
         tree.StitchLine: "stitch ", tree.MotifLine: "motif ", tree.EdgeLine: "edge ",
         tree.PieceLine: "piece ", tree.CastOnLine: "cast on ", tree.BindOffLine: "bind off",
         tree.WorkLine: "work ", tree.JoinLine: "join round",
+        tree.JoinByLine: "join by ",
         tree.MeasureLine: ("width ", "length "),
         tree.TextLine: ("designer ", "summary ", "notion ", "note ", "section "),
         tree.RowLine: ("row", "round", "every "), Row: ("row", "round", "every "),

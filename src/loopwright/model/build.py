@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Any
 
+from loopwright.facts.amounts import join_way, join_ways
 from loopwright.model.body import Body, Fill, Group, Step, Stitches
 from loopwright.model.pattern import (
     BindOff,
@@ -43,6 +44,7 @@ _PATTERN_LINES = (
     tree.GaugeLine,
     tree.SwatchLine,
     tree.NeedleLine,
+    tree.JoinByLine,
 )
 _LINE_NAMES: dict[type, str] = {
     tree.LevelLine: "level",
@@ -50,6 +52,7 @@ _LINE_NAMES: dict[type, str] = {
     tree.GaugeLine: "gauge",
     tree.SwatchLine: "swatch",
     tree.NeedleLine: "needle",
+    tree.JoinByLine: "join by",
     tree.EdgeLine: "edge",
     tree.RowLine: "row",
     tree.CastOnLine: "cast on",
@@ -618,6 +621,9 @@ class _Builder:
                 swatches.append(node)
             elif isinstance(node, tree.NeedleLine):
                 needles.append(node)
+            elif isinstance(node, tree.JoinByLine):
+                self._join(node)
+                self._once(once, "join by", node, node.span)
         yarns = tuple(self._yarn(s) for s in singles if isinstance(s, tree.YarnLine))
         shades = tuple(
             Shade(s.name, s.text, s.yarn, s.colour, s.stripes, s.span)
@@ -664,6 +670,7 @@ class _Builder:
             tuple(self.gaps),
             self.parsed.size_lists,
             heads[0].span if heads else Span(0, min(end, 1)),
+            once.get("join by"),
         )
 
     def _once(self, once: dict[str, Any], kind: str, value: Any, span: Span) -> None:
@@ -677,6 +684,17 @@ class _Builder:
             )
         else:
             once[kind] = value
+
+    def _join(self, node: tree.JoinByLine) -> None:
+        if join_way(node.method.text) is None:
+            known = [way.name for way in join_ways()]
+            self._error(
+                "unknown-name",
+                f"there is no join “{node.method.text}”",
+                f"Balls are joined by {', '.join(known[:-1])} or {known[-1]}.",
+                node.method.span,
+                "choose one of them; “tail 18 in” behind it changes how long the ends are.",
+            )
 
     def _level(self, node: tree.LevelLine) -> None:
         levels = ("basic", "easy", "intermediate", "complex")

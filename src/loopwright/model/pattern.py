@@ -15,6 +15,7 @@ from loopwright.notation.tree import (
     Feed,
     Form,
     GaugeLine,
+    JoinByLine,
     Name,
     NeedleLine,
     Stripe,
@@ -25,6 +26,7 @@ from loopwright.notation.tree import (
 Gauge = GaugeLine
 Swatch = SwatchLine
 Needle = NeedleLine
+JoinBy = JoinByLine
 
 ONE_SIZE = "one"
 EDGE_KINDS = ("garter", "stockinette", "slipped", "seed")
@@ -274,6 +276,7 @@ class Pattern:
     gaps: tuple[RowGap, ...]
     size_lists: tuple[tuple[int, Span], ...]
     span: Span
+    join: JoinBy | None = None
 
     @property
     def sizes(self) -> tuple[str, ...]:

@@ -59,6 +59,7 @@ HUMAN: dict[str, str] = {
     "SPENT": "“spent”",
     "KEEP": "“keep”",
     "JOIN": "“join”",
+    "TAIL": "“tail”",
     "_IN": "“in”",
     "ROW": "“row”",
     "ROUND": "“round”",

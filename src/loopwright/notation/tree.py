@@ -393,6 +393,15 @@ class JoinLine:
     span: Span
 
 
+@dataclass(frozen=True, slots=True)
+class JoinByLine:
+    """``join by worked-in, tail 18 in``: how balls are joined; `tail` overrides the usual one."""
+
+    method: Text
+    tail: Quantity | None
+    span: Span
+
+
 Statement = (
     PatternLine
     | TextLine
@@ -414,6 +423,7 @@ Statement = (
     | BindOffLine
     | WorkLine
     | JoinLine
+    | JoinByLine
 )
 
 

@@ -45,7 +45,7 @@ class Ends:
 
 def ends_of(pattern: Pattern, size: int = 0) -> Ends:
     """The join of the pattern's ``join by`` line, else the usual one; a stated tail goes first."""
-    line = getattr(pattern, "join", None)
+    line = pattern.join
     way = join_way(line.method.text) if line is not None else None
     way = way or join_way(None)
     assert way is not None

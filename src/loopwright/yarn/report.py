@@ -8,7 +8,8 @@ from math import ceil
 
 from loopwright.count.walk import Walk
 from loopwright.facts.loops import rule_of_thumb
-from loopwright.model.pattern import Pattern
+from loopwright.model.pattern import Pattern, Work
+from loopwright.notation.tree import UntilSpent
 from loopwright.yarn.book import ledger_of, yarn_of_strand
 from loopwright.yarn.feed import Ends, Run, ends_of, runs_of, yarn_of_shade
 from loopwright.yarn.joins import Eaten, allotted, eat
@@ -83,6 +84,16 @@ def margin() -> float:
     return rule_of_thumb("safety margin").high
 
 
+def ended_by_yarn(pattern: Pattern) -> set[str]:
+    """The strands whose end ends a piece of work (``until A is spent``)."""
+    return {
+        item.amount.strand.key
+        for piece in pattern.pieces
+        for item in piece.items
+        if isinstance(item, Work) and isinstance(item.amount, UntilSpent)
+    }
+
+
 def yarn_report(pattern: Pattern, walks: Sequence[Walk]) -> YarnReport:
     """What every strand and shade takes in every size whose pieces could all be walked.
 
@@ -135,7 +146,10 @@ def _strand(
     fed = None
     if runs and all(amount is not None for amount in amounts):
         fed = sum(amount for amount in amounts if amount is not None)
+    # Where the work ends by this strand, its feeds are the measure, and no margin is to be had.
     wanted = eaten.need * (1 + spread) * margin()
+    if key in ended_by_yarn(pattern) and fed is not None:
+        wanted = fed
     return StrandYarn(
         key,
         declared.name.text if declared is not None else key,

@@ -10,13 +10,12 @@ from loopwright.check.yarn_news import ShortNews
 from loopwright.count.repeat import Repeater
 from loopwright.count.solve import counts_for
 from loopwright.count.walk import Tapes, Walk, walk_piece
-from loopwright.model.pattern import Pattern, Work
-from loopwright.notation.tree import UntilSpent
+from loopwright.model.pattern import Pattern
 from loopwright.yarn.book import ledger_of
 from loopwright.yarn.joins import Eaten, eat
 from loopwright.yarn.ledger import Ledger, Rows
 from loopwright.yarn.loop import Loops
-from loopwright.yarn.report import SizeYarn, StrandYarn, YarnReport
+from loopwright.yarn.report import SizeYarn, StrandYarn, YarnReport, ended_by_yarn
 
 _PROBES = 48
 
@@ -29,19 +28,14 @@ def shorts(
     repeater: Repeater,
 ) -> Iterator[ShortNews]:
     """Every strand whose balls do not last, in every size that could be reckoned."""
-    by_yarn = {
-        item.amount.strand.key
-        for piece in pattern.pieces
-        for item in piece.items
-        if isinstance(item, Work) and isinstance(item.amount, UntilSpent)
-    }
+    by_yarn = bool(ended_by_yarn(pattern))
     for size in report.sizes:
         for strand in size.strands:
             if strand.fed is None or strand.key is None:
                 continue
             found = strand.eaten.short
-            # A strand that is worked until it is spent always comes near its end.
-            above = strand.upper_missing > 0 and strand.key not in by_yarn
+            # Work that ends by yarn gets shorter where a loop takes more.
+            above = strand.upper_missing > 0 and not by_yarn
             if found is None and not above:
                 continue
             mine = [walk for walk in walks if walk.size == size.size]

@@ -16,7 +16,8 @@ def check(context: Context) -> Iterator[Problem]:
             ADVICE,
             f"{news.one} and {news.other} look alike",
             f"The shades {news.one} and {news.other} touch in the cloth, and with "
-            f"{listed(news.visions)} they differ little in lightness (contrast {news.ratio:.2f} to 1) and in hue.",
+            f"{listed(news.visions)} they differ little in lightness (contrast {news.ratio:.2f} to "
+            "1) and in hue.",
             news.span,
             (Label(news.label, "the other shade"),),
             "take a lighter or a darker shade for one of them, if the turns are to show.",
