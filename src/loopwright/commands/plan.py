@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from loopwright.yarn.search import Found
 
 HELP = "propose which ball feeds which strand, and when"
-EXAMPLE = "loopwright plan examples/tideline-cowl.loop --shades kelp,dune,foam,ember --balls 2 each"
+EXAMPLE = "loopwright plan examples/tideline-wrap.loop --shades kelp,dune,foam,ember --balls 2 each"
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -108,6 +108,7 @@ def _wish(args: argparse.Namespace, pattern: Pattern, size: SizeYarn) -> Wish:
         _fixed("--first", args.first, pattern, strands, stocks),
         _fixed("--last", args.last, pattern, strands, stocks),
         1.0 + spread,
+        {s.key: s.name for s in size.strands if s.key is not None and s.name is not None},
     )
 
 
@@ -143,7 +144,7 @@ def _stocks(args: argparse.Namespace, pattern: Pattern) -> tuple[Stock, ...]:
             raise Usage(f"the yarn of {name} does not say how many metres a ball has")
         colours = known[name].colours
         one = colours[0] if len(colours) == 1 else None
-        out.append(Stock(name, balls[name], yarn.metres, one))
+        out.append(Stock(known[name].name.text, balls[name], yarn.metres, one))
     return tuple(out)
 
 
@@ -187,9 +188,10 @@ def _fixed(
         strand, shade = (left, right) if equals else (strands[0], left)
         if strand not in strands:
             raise Usage(f"{option}: there is no strand “{strand}”; there are {', '.join(strands)}")
-        if shade not in [stock.shade for stock in stocks]:
+        named = next((s.shade for s in stocks if s.shade.casefold() == shade), None)
+        if named is None:
             raise Usage(f"{option}: “{shade}” is not among the shades")
-        out[strand] = shade
+        out[strand] = named
     return out
 
 
@@ -224,7 +226,7 @@ def _json(wish: Wish, size: SizeYarn, found: Found, upper: bool) -> dict[str, ob
                 "score": round(plan.score, 2),
                 "strands": [
                     {
-                        "strand": strand,
+                        "strand": wish.name(strand),
                         "feeds": plan.feeds(strand),
                         "joins": [turn.end for turn in turns if turn.ends],
                     }
@@ -259,7 +261,7 @@ def _print(wish: Wish, size: SizeYarn, found: Found, upper: bool) -> None:
     for number, plan in enumerate(found.plans, 1):
         print(f"\nplan {number}, score {plan.score:.1f}")
         for strand, turns in plan.turns:
-            print(f"  strand {strand} feeds {plan.feeds(strand)}")
+            print(f"  strand {wish.name(strand)} feeds {plan.feeds(strand)}")
             joins = [str(turn.end) for turn in turns if turn.ends]
             if joins:
                 print(f"    joins in rows {', '.join(joins)}")

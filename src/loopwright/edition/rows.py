@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from loopwright.count.repeat import Entry
@@ -35,7 +36,10 @@ class Printed:
 
 
 class PieceWriter:
-    """Writes one piece for some sizes (given as places in `sizes`)."""
+    """Writes one piece for some sizes (given as places in `sizes`).
+
+    `notes` are sentences to print behind an item of the piece, by its place.
+    """
 
     def __init__(
         self,
@@ -45,7 +49,9 @@ class PieceWriter:
         used: Used,
         counts: str,
         inches_first: bool,
+        notes: Mapping[int, tuple[str, ...]] | None = None,
     ) -> None:
+        self.notes = notes or {}
         self.pattern = pattern
         self.piece = piece
         self.walks = walks
@@ -70,7 +76,11 @@ class PieceWriter:
         events = [_by_item(walk) for walk in self.walks]
         items = self.piece.items
         index = 0
+        noted = 0
         while index < len(items):
+            for place in range(noted, index):
+                self.lines += [Line("note", "", text, "") for text in self.notes.get(place, ())]
+            noted = index
             item = items[index]
             here = [e.get(index, []) for e in events]
             if isinstance(item, PieceRow):
@@ -87,6 +97,8 @@ class PieceWriter:
             elif isinstance(item, Remark):
                 self._remark(item)
             index += 1
+        for place in range(noted, index):
+            self.lines += [Line("note", "", text, "") for text in self.notes.get(place, ())]
         self._close()
         return tuple(self.sections)
 

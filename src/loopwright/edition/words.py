@@ -14,6 +14,8 @@ from loopwright.facts.words import safety_caution
 from loopwright.facts.yarns import yarn_weight
 from loopwright.fit.units import cm, grams_and_ounces, inches, metres_and_yards
 from loopwright.model.pattern import Gauge, Needle, Pattern, Piece, Yarn
+from loopwright.yarn.notes import join_notes, yarn_lines
+from loopwright.yarn.report import yarn_report
 
 # Lengths as circular needles are labelled in shops: common practice.
 _CABLES_IN = {400: 16, 500: 20, 600: 24, 800: 32, 900: 36, 1000: 40, 1200: 47, 1500: 60}
@@ -44,9 +46,11 @@ def make_document(
     )
     used = Used()
     sections: list[Section] = []
+    report = yarn_report(pattern, walks)
     for piece in pattern.pieces:
         mine = tuple(w for w in walks if w.piece is piece and w.size in chosen)
-        sections += PieceWriter(pattern, piece, mine, used, counts, inches_first).write()
+        notes = join_notes(pattern, report, piece, chosen, inches_first)
+        sections += PieceWriter(pattern, piece, mine, used, counts, inches_first, notes).write()
     gauges = tuple(_gauge(gauge, used, inches_first) for gauge in pattern.gauges)
     return Document(
         language="en",
@@ -58,7 +62,10 @@ def make_document(
         finished=_finished(pattern, walks, chosen, inches_first),
         gauge=gauges,
         needles=tuple(_needle(needle, inches_first) for needle in pattern.needles),
-        yarns=tuple(_yarn(yarn, inches_first) for yarn in pattern.yarns),
+        yarns=(
+            *(_yarn(yarn, inches_first) for yarn in pattern.yarns),
+            *yarn_lines(pattern, report, chosen, inches_first),
+        ),
         shades=_shades(pattern, chosen),
         notions=tuple(text.text for text in pattern.notions),
         notes=tuple(text.text for text in pattern.notes),

@@ -18,13 +18,14 @@ _CRUMB = 1e-9
 class Join:
     """The place where one ball of a strand ends and the next joins.
 
-    `spot` is where the old ball's last stitch is; `old` and `new` are shades; `left_grams` what
-    is left of the old ball, its tail cut (None: not known); `row_grams` what it weighs when the
-    row before is done. `earliest` and `latest` are the rows at the ends of the range; `metres` is
-    what the strand has eaten by then.
+    `run` is the place of the old ball's run among the feeds, `spot` where its last stitch is;
+    `old` and `new` are shades. `left_grams` is what is left of the old ball, its tail cut (None:
+    not known), `row_grams` what it weighs when the row before is done. `earliest` and `latest`
+    are the places at the ends of the range; `metres` is what the strand has eaten by then.
     """
 
     strand: str | None
+    run: int
     spot: Spot
     old: str
     new: str
@@ -164,6 +165,7 @@ class _Eater:
         self.joins.append(
             Join(
                 self.strand,
+                place,
                 spot,
                 run.shade,
                 following,

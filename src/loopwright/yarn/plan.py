@@ -37,7 +37,8 @@ class Wish:
 
     Joins of different strands lie at least `apart` rows apart; `first` and `last` fix shades by
     strand. With `halves` a strand may begin with half a ball, whose rest comes later. `factor`
-    is what each strand's yarn is multiplied with, so that the balls last.
+    is what each strand's yarn is multiplied with, so that the balls last. Strands are keys;
+    `names` has their spelling. Shades are as the pattern spells them.
     """
 
     ledger: Ledger
@@ -49,6 +50,11 @@ class Wish:
     first: dict[str, str] = field(default_factory=dict)
     last: dict[str, str] = field(default_factory=dict)
     factor: float = 1.0
+    names: dict[str, str] = field(default_factory=dict)
+
+    def name(self, strand: str) -> str:
+        """A strand as the pattern spells it."""
+        return self.names.get(strand, strand)
 
 
 @dataclass(frozen=True, slots=True)
