@@ -36,7 +36,7 @@ piece cloth flat
 """
 BAD = GOOD.replace("row: knit", "row: k20\n  row: * k1 * => 25")
 WARNED = GOOD.replace("sizes small, large", "sizes small, large\n  width 10 cm")
-COMMANDS = ("new", "check", "rows", "build", "resize", "format", "explain")
+COMMANDS = ("new", "check", "rows", "yarn", "plan", "build", "resize", "format", "explain")
 
 
 class Result(NamedTuple):

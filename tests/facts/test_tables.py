@@ -55,6 +55,12 @@ def test_no_cell_has_stray_spaces_and_no_row_comes_twice(name: str) -> None:
         assert all(cell == " ".join(cell.split()) for cell in row.values()), row
 
 
+def test_every_yarn_factor_says_where_it_is_from() -> None:
+    for row in table("stitches"):
+        assert "yarn" in row["source"], row
+        assert 0 <= float(row["yarn"]) <= 2 * max(int(row["takes"]), int(row["makes"]), 1)
+
+
 def test_a_table_is_read_once_and_cannot_be_changed() -> None:
     rows = table("terms")
     assert table("terms") is rows

@@ -264,7 +264,8 @@ def _print(wish: Wish, size: SizeYarn, found: Found, upper: bool) -> None:
             print(f"  strand {wish.name(strand)} feeds {plan.feeds(strand)}")
             joins = [str(turn.end) for turn in turns if turn.ends]
             if joins:
-                print(f"    joins in rows {', '.join(joins)}")
+                word = "join in row" if len(joins) == 1 else "joins in rows"
+                print(f"    {word} {', '.join(joins)}")
         missed = [" and ".join(sorted(pair)) for pair in pairs if pair not in plan.met]
         text = f"  {len(plan.met)} of {len(pairs)} pairs of shades meet"
         print(text + (f"; not {', '.join(missed)}" if missed and len(wish.strands) > 1 else ""))

@@ -568,7 +568,7 @@ class _Walker:
                 self.tapes,
                 self.repeater,
                 None,
-                self.instead,
+                self.first_cast,  # as found: it need not be looked for again
                 {**self.spent, item: reps},
             )
 

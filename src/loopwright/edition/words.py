@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 
 from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.walk import Walk
@@ -14,7 +15,7 @@ from loopwright.facts.words import safety_caution
 from loopwright.facts.yarns import yarn_weight
 from loopwright.fit.units import cm, grams_and_ounces, inches, metres_and_yards
 from loopwright.model.pattern import Gauge, Needle, Pattern, Piece, Yarn
-from loopwright.yarn.notes import join_notes, yarn_lines
+from loopwright.yarn.notes import balls_to_buy, join_notes, yarn_lines
 from loopwright.yarn.report import yarn_report
 
 # Lengths as circular needles are labelled in shops: common practice.
@@ -66,7 +67,7 @@ def make_document(
             *(_yarn(yarn, inches_first) for yarn in pattern.yarns),
             *yarn_lines(pattern, report, chosen, inches_first),
         ),
-        shades=_shades(pattern, chosen),
+        shades=_shades(pattern, chosen, balls_to_buy(report, chosen)),
         notions=tuple(text.text for text in pattern.notions),
         notes=tuple(text.text for text in pattern.notes),
         abbreviations=tuple(
@@ -151,7 +152,10 @@ def _yarn(yarn: Yarn, yards_first: bool) -> str:
     return f"{name}: {', '.join(parts)}" if parts else name
 
 
-def _shades(pattern: Pattern, chosen: tuple[int, ...]) -> tuple[Shade, ...]:
+def _shades(
+    pattern: Pattern, chosen: tuple[int, ...], to_buy: Mapping[str, list[int]]
+) -> tuple[Shade, ...]:
+    """The shades; their amount is the balls to buy, or else what the strands are fed."""
     out = []
     for shade in pattern.shades:
         yarn = pattern.yarn(shade.yarn.key)
@@ -175,7 +179,9 @@ def _shades(pattern: Pattern, chosen: tuple[int, ...]) -> tuple[Shade, ...]:
                 shade.text.text if shade.text else shade.name.text,
                 (yarn.text.text if yarn.text else yarn.name.text) if yarn else "",
                 ", ".join(strands) if len(pattern.strands) > 1 else "",
-                _amount(balls, weighed),
+                _amount([float(n) for n in to_buy[shade.name.key]], 0.0)
+                if shade.name.key in to_buy
+                else _amount(balls, weighed),
                 shade.colours,
             )
         )

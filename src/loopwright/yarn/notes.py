@@ -181,7 +181,7 @@ def _texts(values: Sequence[str]) -> str:
 def yarn_lines(
     pattern: Pattern, report: YarnReport, sizes: Sequence[int], yards_first: bool
 ) -> tuple[str, ...]:
-    """A line for each shade: what is taken of it and the balls to buy; then what they rest on."""
+    """A line for each shade: what is taken of it; then what the figures rest on."""
     chosen = [size for size in report.sizes if size.size in sizes]
     if len(chosen) < len(sizes) or not chosen:
         return ()
@@ -196,14 +196,24 @@ def yarn_lines(
         if all(s.grams is not None for s in found):
             grams = [s.grams or 0.0 if s else 0.0 for s in each]
             text += f", {_both(grams, grams_and_ounces, yards_first)}"
-        if all(s.balls is not None for s in found):
-            balls = [s.balls or 0 if s else 0 for s in each]
-            noun = "ball" if max(balls) == 1 else "balls"
-            text += f"; buy {_texts([str(n) for n in balls])} {noun}"
         lines.append(text + ".")
     if lines:
         lines.append(_ground_text(chosen[0].strands, report))
     return tuple(lines)
+
+
+def balls_to_buy(report: YarnReport, sizes: Sequence[int]) -> dict[str, list[int]]:
+    """The balls to buy of each shade (by key), a number for each size; empty where one lacks."""
+    chosen = [size for size in report.sizes if size.size in sizes]
+    if len(chosen) < len(sizes):
+        return {}
+    out: dict[str, list[int]] = {}
+    for place, size in enumerate(chosen):
+        for shade in size.shades:
+            if shade.balls is None:
+                return {}
+            out.setdefault(shade.key, [0] * len(chosen))[place] = shade.balls
+    return out
 
 
 def _ground_text(strands: Sequence[StrandYarn], report: YarnReport) -> str:
@@ -215,7 +225,7 @@ def _ground_text(strands: Sequence[StrandYarn], report: YarnReport) -> str:
     share = round((report.margin - 1) * 100)
     return (
         f"These amounts rest on {what}, and may be {widest.spread * 100:.0f} % more or less. The "
-        f"balls to buy are for the upper end and {share} % more."
+        f"balls in the table are for the upper end and {share} % more."
     )
 
 
