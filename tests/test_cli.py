@@ -440,3 +440,25 @@ def test_light_commands_import_no_heavy_library(args: tuple[str, ...], tmp_path:
 
 def test_the_starter_and_python_m_are_the_same_program(tmp_path: Path) -> None:
     assert process("--version", cwd=tmp_path).stdout.strip() == f"loopwright {__version__}"
+
+
+def test_doctor_finds_what_is_there(capsys: pytest.CaptureFixture[str]) -> None:
+    assert cli.main(["doctor"]) == 0
+    out = capsys.readouterr().out
+    for name in ("lark", "weasyprint", "pango", "fonts"):
+        assert f"ok       {name}" in out
+    assert "MISSING" not in out
+
+
+def test_doctor_names_what_is_missing(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    from loopwright.edition import pdf
+
+    def missing() -> None:
+        raise pdf.NativeLibrariesMissing
+
+    monkeypatch.setattr(pdf, "load_weasyprint", missing)
+    assert cli.main(["doctor"]) == 2
+    out = capsys.readouterr().out
+    assert "MISSING  pango" in out and "install it with: " in out

@@ -7,27 +7,32 @@ from typing import Literal
 
 from loopwright.check.checked import Checked
 from loopwright.edition.document import Document
+from loopwright.edition.errata import Change, with_errata
 from loopwright.edition.words import make_document
+
+KINDS = ("pdf", "html", "text", "spoken")
 
 
 @dataclass(frozen=True, slots=True)
 class BuildOptions:
-    """What to make: `kinds` are of ``pdf``, ``html``, ``text``."""
+    """What to make: `kinds` are of `KINDS`; `changes` are those since the last print, if asked."""
 
     kinds: tuple[str, ...] = ("pdf", "html", "text")
     size: str | None = None
     units: str | None = None
     paper: Literal["a4", "letter"] = "a4"
     counts: str = "changes"
+    changes: tuple[Change, ...] | None = None
 
 
 def document_of(checked: Checked, options: BuildOptions) -> Document:
     """The words of a checked source. Raises ValueError where it has errors."""
     if checked.has_errors:
         raise ValueError("a pattern with errors is never rendered")
-    return make_document(
+    document = make_document(
         checked.pattern, checked.walks, options.size, options.units, options.counts
     )
+    return document if options.changes is None else with_errata(document, options.changes)
 
 
 def build_editions(
@@ -52,8 +57,23 @@ def build_editions(
             from loopwright.edition.html import render_html
 
             made.append((f"{name}.html", render_html(document).encode("utf-8")))
+        elif kind == "spoken":
+            made.append((f"{name}-spoken.txt", _spoken(checked, options).encode("utf-8")))
         else:
             from loopwright.edition.text import render_text
 
             made.append((f"{name}.txt", render_text(document).encode("utf-8")))
     return made, failed
+
+
+def _spoken(checked: Checked, options: BuildOptions) -> str:
+    """The spoken edition: the size that is asked for, or each in turn."""
+    from loopwright.edition.spoken import Spoken, render_spoken
+
+    sizes = (options.size,) if options.size is not None else checked.pattern.sizes
+    return render_spoken(
+        [
+            make_document(checked.pattern, checked.walks, size, options.units, "all", Spoken())
+            for size in sizes
+        ]
+    )

@@ -7,7 +7,7 @@ from loopwright.check.context import Context
 from loopwright.check.registry import run_rules
 from loopwright.count.proof import prove
 from loopwright.count.repeat import Repeater
-from loopwright.count.walk import Tapes, Walk, walk_piece
+from loopwright.count.walk import Tapes, walk_size
 from loopwright.model.build import build
 from loopwright.notation.parse import parse
 from loopwright.notation.source import Source
@@ -26,12 +26,8 @@ def check_source(source: Source) -> Checked:
     tapes, repeater = Tapes(), Repeater()
     sizes = range(len(pattern.sizes))
     supply = Supply(pattern)
-    walked: list[Walk] = []
-    for piece in pattern.pieces:
-        for size in sizes:
-            walked.append(walk_piece(pattern, piece, size, tapes, repeater, supply))
-            supply.note(walked[-1])
-    walks = tuple(walked)
+    by_size = [walk_size(pattern, size, tapes, repeater, supply) for size in sizes]
+    walks = tuple(by_size[size][at] for at in range(len(pattern.pieces)) for size in sizes)
     proofs = tuple(
         prove(motif, size, tapes, repeater) for motif in pattern.motifs for size in sizes
     )

@@ -68,3 +68,24 @@ def write_whole(path: Path, data: bytes) -> None:
     except BaseException:
         Path(temporary).unlink(missing_ok=True)
         raise
+
+
+class OutOfPlace(OSError):
+    """An output that would land outside its folder; the text says where."""
+
+
+def write_inside(folder: Path, name: str, data: bytes) -> Path:
+    """Write an output into a folder, and nowhere else. Gives its path; raises OSError.
+
+    `name` may hold subfolders. A link on the way is refused: it could lead out of the folder.
+    """
+    parts = Path(name).parts
+    if not parts or Path(name).is_absolute() or ".." in parts or "\0" in name:
+        raise OutOfPlace(None, f"“{name}” would lie outside the output folder")
+    path = folder
+    for part in parts:
+        path = path / part
+        if path.is_symlink():
+            raise OutOfPlace(None, "it is a link, and outputs are not written through links", path)
+    write_whole(path, data)
+    return path

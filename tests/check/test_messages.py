@@ -56,6 +56,7 @@ CASES: dict[str, str] = {
     "decreases use more than there are": flat("row: k2tog x11 k1", "row: (k2tog) x11"),
     "fill uneven": flat("row: k2 * p2 k2 *", cast_on="13"),
     "fill uneven by one": flat("row: * k2 p2 *", cast_on="21"),
+    "fill uneven in all sizes": flat("row: * k2 p2 *", cast_on="21/25/30", head=SIZES),
     "fill uneven in a middle size": flat("row: * k2 p2 *", cast_on="20/22/24", head=SIZES),
     "fill uneven beside its neighbours": in_motif(
         "2n + 4",
@@ -290,6 +291,9 @@ CASES: dict[str, str] = {
     "motif misspelled": flat("work ribb x4", before=RIB),
     "motif unknown": flat("work cable x4", before=RIB),
     "strand unknown": flat("rows 4 in A: knit"),
+    "bind off in pattern": flat("rows 4: knit").replace("bind off", "bind off in pattern"),
+    "needle by its US number": flat("rows 4: knit", head="  needle US 7\n"),
+    "needle by a bare number": flat("rows 4: knit", head="  needle 7\n"),
     "strand called by its shade": flat(
         "rows 4 in kelp: knit",
         "rows 4 in A: knit",
@@ -482,6 +486,20 @@ def test_the_form_that_is_offered_holds(name: str, check: Callable[[str], Checke
         if match:
             text = re.sub(r"over [^\n]+", match[1].replace("−", "-"), CASES[name], count=1)
             assert "form-broken" not in [p.rule for p in check(text).problems], match[1]
+
+
+@pytest.mark.parametrize("name", [n for n in CASES if n.startswith("seed edge")])
+def test_the_seed_edge_that_is_offered_holds(name: str, check: Callable[[str], Checked]) -> None:
+    text = CASES[name]
+    for problem in check(text).problems:
+        match = re.search(r"begin it with ((?:[kp]1 ?)+)", problem.help)
+        assert match and problem.rule == "edge-broken"
+        line = text.splitlines()[check(text).source.line_column(problem.span.start)[0] - 1]
+        body = line.partition(": ")[2]
+        mended = text.replace(body, match[1].strip() + " " + body[body.index("*") :])
+        again = check(mended).problems
+        # The other end of the row may still be wrong, but not this one.
+        assert not any("begins with" in p.message for p in again if p.rule == "edge-broken")
 
 
 @pytest.mark.parametrize("name", [n for n in CASES if "claim" in n])

@@ -9,8 +9,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from loopwright.compile import check_source
-from loopwright.edition.numbers import in_words, more_times, sized
+from loopwright.edition.numbers import in_words, sized
 from loopwright.edition.text import render_text
+from loopwright.edition.voice import Voice
 from loopwright.edition.words import make_document
 from loopwright.notation.source import Source
 
@@ -152,6 +153,6 @@ def test_numbers() -> None:
     assert in_words(100) == "100"
     assert sized([180, 240, 300]) == "180 (240, 300)"
     assert sized([4, 4]) == "4"
-    assert more_times([7]) == " seven more times"
-    assert more_times([1, 1]) == " once more"
-    assert more_times([97, 133]) == ", 97 (133) more times"
+    assert Voice().repeat(False, 3, 6, [7], "") == "Rep Rows 3–6 seven more times."
+    assert Voice().repeat(False, 3, 6, [1, 1], "") == "Rep Rows 3–6 once more."
+    assert Voice().repeat(False, 3, 6, [97, 133], "") == "Rep Rows 3–6, 97 (133) more times."

@@ -27,6 +27,7 @@ KEYS = {
     "needle_sizes": ("mm",),
     "rules_of_thumb": ("name",),
     "safety_cautions": ("name",),
+    "spoken": ("word",),
     "stitches": ("word",),
     "terms": ("abbr",),
     "terms_us_uk": ("us",),

@@ -73,6 +73,20 @@ piece cap round
   work tube until 8 stitches
   work tube to length + 3 cm
   join round
+  hold 4/6 as thumb
+  row: k2 hold 3 as tip pick up 3 along left edge take thumb * k1 * to last 2 turn
+  row: * k1 * to 1 before gap w&t
+  row: * k1 * to gap turn
+  hold all as rest
+  take tip, rest
+  pick up 12 stitches in A along cast-on edge
+  cast on 3 more
+  join round
+  begin round after 9
+  leave round
+  leave live "graft"
+piece end flat
+  join cap
   bind off
 """
 
@@ -172,8 +186,13 @@ def says_itself(node: Any, text: str) -> bool:
         tree.YarnLine: "yarn ", tree.ShadeLine: "shade ", tree.StrandLine: "strand ",
         tree.StitchLine: "stitch ", tree.MotifLine: "motif ", tree.EdgeLine: "edge ",
         tree.PieceLine: "piece ", tree.CastOnLine: "cast on ", tree.BindOffLine: "bind off",
-        tree.WorkLine: "work ", tree.JoinLine: "join round",
-        tree.JoinByLine: "join by ",
+        tree.WorkLine: "work ", tree.JoinLine: "join ", tree.JoinByLine: "join by ",
+        tree.HoldLine: "hold ", tree.TakeLine: "take ", tree.PickLine: "pick up ",
+        tree.LeaveLine: "leave ", tree.BeginLine: "begin ", pattern_module.BeginRound: "begin ",
+        tree.Special: ("hold ", "take ", "pick up ", "to "),
+        pattern_module.Hold: "hold ", pattern_module.Take: ("take ", "join "),
+        pattern_module.PickUp: "pick up ", pattern_module.LeaveRound: "leave round",
+        pattern_module.LeaveLive: "leave live",
         tree.MeasureLine: ("width ", "length "),
         tree.TextLine: ("designer ", "summary ", "notion ", "note ", "section "),
         tree.RowLine: ("row", "round", "every "), Row: ("row", "round", "every "),

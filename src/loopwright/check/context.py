@@ -80,6 +80,10 @@ class Context:
     ) -> Problem:
         """A problem for one place; its sizes are those of the findings."""
         first = group[0]
+        said = in_size(self, first.size)
+        if said and {finding.size for finding in group} == set(range(len(self.sizes))):
+            # The numbers are those of the first size; that the others fail too must be said.
+            message = message.replace(said, f"{said} (the others likewise)", 1)
         return Problem(
             rule or first.rule,
             severity,

@@ -14,7 +14,7 @@ def whose(finding: Finding) -> str:
     row = finding.row
     word = "Round" if row is not None and row.round else "Row"
     if finding.motif is not None and row is not None:
-        label = f"{word} {row.number} of {finding.motif.name.text}"
+        label = f"{word} {row.number} of “{finding.motif.name.text}”"
         if finding.repeat:
             label += f", in repeat {finding.repeat + 1:,},"
     else:
@@ -25,10 +25,11 @@ def whose(finding: Finding) -> str:
 
 
 def stretch(misfit: Misfit) -> str:
-    """`` in stretch 2 between the markers`` where markers hang."""
+    """`` in stretch 2 of 4 between the markers``, `` up to the last 5``, or nothing."""
+    upto = f" up to {misfit.end}" if misfit.end else ""
     if misfit.segments < 2:
-        return ""
-    return f" in stretch {misfit.segment + 1} of {misfit.segments} between the markers"
+        return upto
+    return f" in stretch {misfit.segment + 1} of {misfit.segments} between the markers{upto}"
 
 
 def _around(context: Context, row: Row) -> tuple[str, str] | None:

@@ -49,8 +49,10 @@ def problem_text(problem: Problem, source: Source, style: Style = Style()) -> st
         word = "size" if len(problem.sizes) == 1 else "sizes"
         message += f" ({word} {listed(problem.sizes)})"
     out += _wrapped(message)
-    if problem.help:
-        out += _wrapped(f"help: {shortened(problem.help, 500)}")
+    for part in problem.help.splitlines():
+        # A corrected line is there to be copied, so it is never broken.
+        is_line = part.startswith("write: ")
+        out += [f"  {part}"] if is_line else _wrapped(f"help: {shortened(part, 500)}")
     return "\n".join(out) + "\n"
 
 

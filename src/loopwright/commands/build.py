@@ -3,11 +3,17 @@
 from __future__ import annotations
 
 import argparse
+from dataclasses import replace
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, Usage, report, say
 from loopwright.compile import check_source
-from loopwright.files import read_source, write_whole
+from loopwright.files import read_source, write_inside
+
+if TYPE_CHECKING:
+    from loopwright.check.checked import Checked
+    from loopwright.edition.errata import Change
 
 HELP = "check a source, then make its editions"
 EXAMPLE = "loopwright build examples/skerry-throw.loop --to pdf --paper letter"
@@ -15,12 +21,17 @@ EXAMPLE = "loopwright build examples/skerry-throw.loop --to pdf --paper letter"
 
 def options(parser: argparse.ArgumentParser) -> None:
     """The options of the command."""
-    parser.add_argument("file", metavar="FILE")
+    parser.add_argument(
+        "files",
+        metavar="FILE",
+        nargs="+",
+        help="a source, - for standard input, or several sources and folders of sources",
+    )
     parser.add_argument(
         "--to",
         default="pdf,html,text",
         metavar="KINDS",
-        help="which of pdf, html and text, with commas (default: all)",
+        help="which of pdf, html, text and spoken, with commas (default: pdf,html,text)",
     )
     parser.add_argument("--out", default="out", metavar="DIR", help="the folder (default: out)")
     parser.add_argument("--size", metavar="NAME", help="one size only")
@@ -34,20 +45,57 @@ def options(parser: argparse.ArgumentParser) -> None:
         default="changes",
         help="stitch counts where they change, or after every row",
     )
+    parser.add_argument(
+        "--since", metavar="OLD", help="list on the last page what changed since that source"
+    )
+    parser.add_argument(
+        "--jobs",
+        type=_at_least_one,
+        metavar="N",
+        help="processes for many sources (default: one a core)",
+    )
+    parser.add_argument(
+        "--scheduler", metavar="ADDRESS", help="build on a Dask scheduler, such as tcp://host:8786"
+    )
+
+
+def _changes(path: str, new: Checked, units: str | None) -> tuple[Change, ...]:
+    """What changed since the source at `path`. Raises Usage where it cannot be compared."""
+    from loopwright.edition.errata import Version, errata
+
+    old = check_source(read_source(path))
+    if old.has_errors:
+        raise Usage(f"{path} has errors, so it cannot be what was printed")
+    return errata(Version(old.pattern, old.walks), Version(new.pattern, new.walks), units)
+
+
+def _at_least_one(text: str) -> int:
+    number = int(text)
+    if number < 1:
+        raise ValueError(text)
+    return number
 
 
 def run(args: argparse.Namespace) -> int:
     """Run it; gives the exit status."""
-    from loopwright.build import BuildOptions, build_editions
+    from loopwright.build import KINDS, BuildOptions, build_editions
 
     kinds = tuple(kind.strip() for kind in args.to.split(",") if kind.strip())
-    known = ("pdf", "html", "text")
     for kind in kinds:
-        if kind not in known:
-            raise Usage(f"there is no edition “{kind}”; there are {', '.join(known)}")
+        if kind not in KINDS:
+            raise Usage(f"there is no edition “{kind}”; there are {', '.join(KINDS)}")
     if not kinds:
-        raise Usage(f"--to names no edition; there are {', '.join(known)}")
-    checked = check_source(read_source(args.file))
+        raise Usage(f"--to names no edition; there are {', '.join(KINDS)}")
+    options = BuildOptions(kinds, args.size, args.units, args.paper, args.counts)
+    if len(args.files) > 1 or Path(args.files[0]).is_dir():
+        from loopwright.commands.shelf import build_shelf
+
+        if args.since is not None:
+            raise Usage("--since belongs to one source, not to a shelf of them")
+
+        return build_shelf(args.files, options, args.out, args.jobs, args.scheduler)
+    file = args.files[0]
+    checked = check_source(read_source(file))
     report(checked)
     if checked.has_errors:
         say("loopwright: nothing was written, because the pattern has errors")
@@ -56,13 +104,12 @@ def run(args: argparse.Namespace) -> int:
         raise Usage(
             f"there is no size “{args.size}”; the pattern has {', '.join(checked.pattern.sizes)}"
         )
-    options = BuildOptions(kinds, args.size, args.units, args.paper, args.counts)
-    name = "pattern" if args.file == "-" else Path(args.file).stem
+    if args.since is not None:
+        options = replace(options, changes=_changes(args.since, checked, args.units))
+    name = "pattern" if file == "-" else Path(file).stem
     made, failed = build_editions(checked, options, name)
     for suffix, data in made:
-        path = Path(args.out) / suffix
-        write_whole(path, data)
-        print(path)
+        print(write_inside(Path(args.out), suffix, data))
     for message in failed:
         say(f"loopwright: {message}")
     return BAD_CALL if failed else OK

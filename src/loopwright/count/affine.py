@@ -20,6 +20,9 @@ class Affine:
     def __add__(self, other: Affine) -> Affine:
         return Affine(self.fixed + other.fixed, self.unit + other.unit)
 
+    def __sub__(self, other: Affine) -> Affine:
+        return Affine(self.fixed - other.fixed, self.unit - other.unit)
+
     def plus(self, number: int) -> Affine:
         return Affine(self.fixed + number, self.unit)
 

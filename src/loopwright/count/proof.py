@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from loopwright.count.affine import Affine, CountSet, Range
+from loopwright.count.live import Live
 from loopwright.count.repeat import Repeater, Snag
 from loopwright.count.solve import TapesLike, holds_on
 from loopwright.count.tape import PLACE, Tape
@@ -32,12 +33,12 @@ def prove(motif: Motif, size: int, tapes: TapesLike, repeater: Repeater) -> Proo
     """Prove a motif's rows on its form. The form's n runs from 1 without end."""
     form = motif.form
     pairs = [(row, tapes.of(row.body, size)) for row in motif.rows]
-    if form is None or not pairs or any(tape.broken for _, tape in pairs):
+    if form is None or not pairs or any(tape.broken or tape.asks for _, tape in pairs):
         return Proof(motif, size, "open", (), CountSet.none())
-    start = (Affine(form.fixed, form.unit),)
+    start = Live((Affine(form.fixed, form.unit),))
     over = Range(1, None) if form.unit else Range(0, 0)
     if form.unit == 0:
-        start = (Affine(form.fixed),)
+        start = Live.of(form.fixed)
     _, _, snags = repeater.sweep(pairs, start, over, motif.in_round, None)
     if not snags:
         return Proof(motif, size, "ok", (), CountSet.none())

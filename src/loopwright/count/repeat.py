@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from loopwright.count.affine import Affine, Range
-from loopwright.count.row import ONCE, Misfit, Outcome, State, total, work_row
+from loopwright.count.live import Live, total, unworked
+from loopwright.count.row import ONCE, Misfit, Outcome, work_row
 from loopwright.count.tape import Tape
 from loopwright.model.pattern import Row
 from loopwright.notation.bounds import MAX_GEOMETRIC, MAX_NUMBER
@@ -15,7 +16,10 @@ Pair = tuple[Row, Tape]
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """A row in a chunk: its counts before and after as functions of the repeat (from 0)."""
+    """A row in a chunk: its counts before and after as functions of the repeat (from 0).
+
+    `turns` where the work is turned before the end of the row, which in the round changes sides.
+    """
 
     row: Row
     start: Affine
@@ -23,6 +27,7 @@ class Entry:
     fills: tuple[Affine, ...]
     yarn: tuple[float, float]
     misfit: bool
+    turns: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,7 +37,7 @@ class Chunk:
     entries: tuple[Entry, ...]
     reps: int
     part: int
-    after: State
+    after: Live
 
     @property
     def rows(self) -> int:
@@ -55,10 +60,10 @@ class Repeater:
     """Works rows over states; remembers single rows, since equal lines meet equal counts."""
 
     def __init__(self) -> None:
-        self._memo: dict[tuple[int, State], Outcome] = {}
+        self._memo: dict[tuple[int, Live], Outcome] = {}
         self._kept: list[Tape] = []
 
-    def once(self, tape: Tape, state: State) -> Outcome:
+    def once(self, tape: Tape, state: Live) -> Outcome:
         """One row over plain counts."""
         key = (id(tape), state)
         found = self._memo.get(key)
@@ -70,7 +75,7 @@ class Repeater:
     def run(
         self,
         pairs: list[Pair],
-        state: State,
+        state: Live,
         reps: int,
         part: int,
         in_round: bool,
@@ -86,8 +91,10 @@ class Repeater:
         snags: list[Snag] = []
         if len(pairs) == 1 and reps == 1 and part == 0:
             return self._single(pairs[0], state, in_round, following)
-        odd = not in_round and len(pairs) % 2 == 1
-        if odd and reps > 1 and (len(state) > 1 or any(tape.marked for _, tape in pairs)):
+        turns = any(tape.turns for _, tape in pairs)
+        odd = (turns or not in_round) and len(pairs) % 2 == 1
+        parted = not state.is_plain or turns or any(tape.marked for _, tape in pairs)
+        if odd and reps > 1 and parted:
             # Markers are met from the other end in every second repeat: pair the repeats.
             rest = reps % 2 * len(pairs) + part
             chunks, snags = self.run(pairs * 2, state, reps // 2, rest, in_round, following)
@@ -134,7 +141,7 @@ class Repeater:
         return chunks, snags
 
     def until(
-        self, pairs: list[Pair], state: State, target: int, in_round: bool
+        self, pairs: list[Pair], state: Live, target: int, in_round: bool
     ) -> tuple[int | None, tuple[int, int]]:
         """How many repeats lead to `target` stitches in all, at least one; None if none does.
 
@@ -167,15 +174,17 @@ class Repeater:
     # --- inside -----------------------------------------------------------------------------------
 
     def _single(
-        self, pair: Pair, state: State, in_round: bool, following: Tape | None
+        self, pair: Pair, state: Live, in_round: bool, following: Tape | None
     ) -> tuple[list[Chunk], list[Snag]]:
         row, tape = pair
         outcome = self.once(tape, state)
         if outcome.misfit is not None:
             entries, after, found = self.sweep([pair], state, ONCE, in_round, following)
             return [Chunk(entries, 1, 0, after)], found
-        after = _turned(outcome.state, in_round)
-        entry = Entry(row, total(state), total(after), outcome.fills, outcome.yarn, False)
+        after = outcome.after(state, in_round)
+        entry = Entry(
+            row, total(state), total(after), outcome.fills, outcome.yarn, False, tape.turns
+        )
         return [Chunk((entry,), 1, 0, after)], []
 
     def _collect(self, snags: list[Snag], found: list[Snag], done: int) -> None:
@@ -186,8 +195,8 @@ class Repeater:
                 snags.append(replace(snag, repeat=snag.repeat + done))
 
     def sweep(
-        self, pairs: list[Pair], state: State, over: Range, in_round: bool, following: Tape | None
-    ) -> tuple[tuple[Entry, ...], State, list[Snag]]:
+        self, pairs: list[Pair], state: Live, over: Range, in_round: bool, following: Tape | None
+    ) -> tuple[tuple[Entry, ...], Live, list[Snag]]:
         """All the rows once, for every repeat of `over` at once."""
         entries: list[Entry] = []
         snags: list[Snag] = []
@@ -204,15 +213,15 @@ class Repeater:
                     after = pairs[index + 1][1]
                 state = _most_likely(row, tape, state, after, in_round)
             else:
-                state = (
-                    outcome.state if in_round or len(outcome.state) == 1 else outcome.state[::-1]
-                )
-            entries.append(Entry(row, start, total(state), outcome.fills, outcome.yarn, bad))
+                state = outcome.after(state, in_round)
+            entries.append(
+                Entry(row, start, total(state), outcome.fills, outcome.yarn, bad, tape.turns)
+            )
         return tuple(entries), state, snags
 
     def _evenly(
-        self, pairs: list[Pair], state: State, after: State, left: int, in_round: bool
-    ) -> tuple[tuple[Entry, ...], State, int] | None:
+        self, pairs: list[Pair], state: Live, after: Live, left: int, in_round: bool
+    ) -> tuple[tuple[Entry, ...], Live, int] | None:
         """Up to `left` repeats at once, if each adds what the first added; else None.
 
         Gives their rows, what hangs after them and how many they are: fewer than `left` where
@@ -222,15 +231,15 @@ class Repeater:
         pass over ``state + k · difference`` that gives the same difference back prove it for
         every k.
         """
-        if len(after) != len(state):
+        if not after.like(state):
             return None
         _, third, snags = self.sweep(pairs, after, ONCE, in_round, None)
-        step = tuple(b.fixed - a.fixed for a, b in zip(state, after, strict=True))
-        if snags or len(third) != len(after):
+        step = _difference(state, after)
+        if snags or not third.like(after) or step != _difference(after, third):
             return None
-        if step != tuple(b.fixed - a.fixed for a, b in zip(after, third, strict=True)):
-            return None
-        grown = tuple(Affine(s.fixed, d) for s, d in zip(state, step, strict=True))
+        grown = state.with_values(
+            tuple(Affine(s.fixed, d) for s, d in zip(state.values(), step, strict=True))
+        )
         entries, result, snags = self.sweep(pairs, grown, Range(0, left - 1), in_round, None)
         if snags:
             # Up to the repeat before the first misfit all is well.
@@ -238,32 +247,32 @@ class Repeater:
             if left < 1:
                 return None
             entries, result, snags = self.sweep(pairs, grown, Range(0, left - 1), in_round, None)
-        if snags or result != tuple(
-            Affine(s.fixed + d, d) for s, d in zip(state, step, strict=True)
+        if snags or result != state.with_values(
+            tuple(Affine(s.fixed + d, d) for s, d in zip(state.values(), step, strict=True))
         ):
             return None
-        end = tuple(Affine(s.fixed + left * d) for s, d in zip(state, step, strict=True))
+        end = state.with_values(
+            tuple(Affine(s.fixed + left * d) for s, d in zip(state.values(), step, strict=True))
+        )
         return entries, end, left
 
 
-def _turned(state: State, in_round: bool) -> State:
-    """What the next row meets: flat work is turned, so the markers come in reverse."""
-    return state if in_round or len(state) == 1 else state[::-1]
+def _difference(before: Live, after: Live) -> tuple[int, ...]:
+    """What each number grows by; both have one shape."""
+    return tuple(b.fixed - a.fixed for a, b in zip(before.values(), after.values(), strict=True))
 
 
-def _most_likely(
-    row: Row, tape: Tape, state: State, following: Tape | None, in_round: bool
-) -> State:
+def _most_likely(row: Row, tape: Tape, state: Live, following: Tape | None, in_round: bool) -> Live:
     """What probably hangs after a row that does not count out.
 
     The writer's claim, the count that came in, or the count the row would leave if its fixed
     stitches were all there: the first of them that the next row takes. A row whose steps keep
     the count is taken to keep it.
     """
-    came = _turned(state, in_round)
-    if len(state) > 1 or state[0].unit:
+    came = unworked(state, in_round)
+    if not state.is_plain or state.ahead[0].unit or tape.turns:
         return came
-    count = state[0].fixed
+    count = state.ahead[0].fixed
     guesses = [count]
     fills = tape.fills
     if fills and fills[0].takes:
@@ -280,6 +289,6 @@ def _most_likely(
     guesses = [guess for guess in guesses if guess >= 0] or [count]
     if following is not None:
         for guess in guesses:
-            if work_row(following, (Affine(guess),)).misfit is None:
-                return (Affine(guess),)
-    return (Affine(guesses[0]),)
+            if work_row(following, Live.of(guess)).misfit is None:
+                return Live.of(guess)
+    return Live.of(guesses[0])

@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import gcd
 
 from loopwright.count.affine import Affine, Range, first_negative, first_not_zero
-from loopwright.count.tape import FILL, FIXED, PLACE, REMOVE, SLIP, Op, Tape
+from loopwright.count.live import Live, Parts, after_row, summed
+from loopwright.count.tape import FILL, FIXED, GAP, LAST, PLACE, REMOVE, SLIP, TURN, Op, Tape
 from loopwright.notation.source import Span
 
 ONCE = Range(0, 0)
-State = tuple[Affine, ...]
-"""Stitches between the markers (and the ends), in the order in which the row meets them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,11 +18,13 @@ class Misfit:
     """Why a row does not fit.
 
     `kind` is ``short`` (stitches are left over), ``over`` (there are too few), ``uneven`` (the
-    fill does not come out), ``no-marker``, ``marker-missed`` or ``trouble``. `n` is the first n
+    fill does not come out), ``past`` (the place where the fill should end lies behind already),
+    ``no-gap``, ``no-marker``, ``marker-missed`` or ``trouble``. `n` is the first n
     (or repeat, from 0) at which it happens and `have` the stitches of the stretch there; `before`
     and `after` are the fixed stitches around the fill of `unit` (0: no fill). `segment` counts
     the stretches between markers from 0, of `segments`. `always` is true where it happens at
-    every n. `span` counts from the start of the body's line.
+    every n. `end` says where the stretch ends, if not at its marker or the end of the needle.
+    `span` counts from the start of the body's line.
     """
 
     kind: str
@@ -37,6 +38,7 @@ class Misfit:
     always: bool
     span: Span | None
     detail: str = ""
+    end: str = ""
 
     @property
     def used(self) -> int:
@@ -45,65 +47,90 @@ class Misfit:
 
 @dataclass(frozen=True, slots=True)
 class Outcome:
-    """What a row makes of a state. `fills` says how often each fill is repeated, in order;
-    `yarn` is (fixed, per n) in plain loops."""
+    """What a row makes of the live stitches: the stretches `made`, in the row's own order, and
+    the `rest` it has not reached, where it has `turned`. `fills` says how often each fill is
+    repeated, in order; `yarn` is (fixed, per n) in plain loops. Behind a `misfit` nothing is made.
+    """
 
-    state: State
+    made: Parts
     misfit: Misfit | None
     fills: tuple[Affine, ...]
     yarn: tuple[float, float]
+    rest: Parts = ()
+    turned: bool = False
+
+    def after(self, live: Live, in_round: bool) -> Live:
+        """What the next row meets; `live` is what this one met."""
+        return after_row(live, self.made, self.rest, self.turned, in_round)
 
 
-def total(state: State) -> Affine:
-    """All the stitches of a state."""
-    if len(state) == 1:
-        return state[0]
-    return Affine(sum(s.fixed for s in state), sum(s.unit for s in state))
-
-
-def work_row(tape: Tape, state: State, over: Range = ONCE) -> Outcome:
-    """Work a row for every n of `over` at once.
-
-    On a misfit the outcome's state is the one that came in, and its fills are empty.
-    """
+def work_row(tape: Tape, live: Live, over: Range = ONCE) -> Outcome:
+    """Work a row for every n of `over` at once."""
     if tape.broken:
-        return Outcome(state, None, (), (0.0, 0.0))
+        return Outcome(live.ahead, None, (), (0.0, 0.0))
     if tape.trouble is not None:
         kind, span = tape.trouble
-        return _fail(state, Misfit("trouble", over.low, 0, 0, 0, 0, 0, 1, True, span, kind))
-    if len(state) > 1 and not tape.marked:
-        return _pass_markers(tape, state, over)
-    return _Worker(tape, state, over).run()
+        return _fail(Misfit("trouble", over.low, 0, 0, 0, 0, 0, 1, True, span, kind))
+    if len(live.ahead) > 1 and not tape.marked:
+        return _pass_markers(tape, live, over)
+    return _Worker(tape, live, over).run()
 
 
-def _fail(state: State, misfit: Misfit) -> Outcome:
-    return Outcome(state, misfit, (), (0.0, 0.0))
+def _fail(misfit: Misfit) -> Outcome:
+    return Outcome((), misfit, (), (0.0, 0.0))
 
 
-def _pass_markers(tape: Tape, state: State, over: Range) -> Outcome:
+def _pass_markers(tape: Tape, live: Live, over: Range) -> Outcome:
     """A row that speaks of no markers: they stay where they are if no stitch moves."""
-    outcome = _Worker(tape, (total(state),), over).run()
+    parts = live.ahead
+    outcome = _Worker(tape, Live((summed(parts),), live.behind, live.gap), over).run()
     if outcome.misfit is not None:
-        return Outcome(state, outcome.misfit, (), (0.0, 0.0))
-    if not tape.even:
+        return outcome
+    split = _split(parts, outcome.made[0], over) if outcome.turned else (parts, ())
+    if not tape.even or split is None:
         span = tape.ops[0].span if tape.ops else None
         return _fail(
-            state,
             Misfit(
-                "marker-missed", over.low, state[0].at(over.low), 0, 0, 0, 0, len(state), True, span
-            ),
+                "marker-missed", over.low, parts[0].at(over.low), 0, 0, 0, 0, len(parts), True, span
+            )
         )
-    return Outcome(state, None, outcome.fills, outcome.yarn)
+    made, rest = split
+    return Outcome(made, None, outcome.fills, outcome.yarn, rest, outcome.turned)
+
+
+def _split(parts: Parts, taken: Affine, over: Range) -> tuple[Parts, Parts] | None:
+    """Stretches parted behind the first `taken` stitches; None if it crosses a marker as n runs."""
+    done = Affine(0)
+    for at, part in enumerate(parts):
+        left = (done + part) - taken
+        if first_negative(left, over) is None:
+            inside = taken - done
+            if first_negative(inside, over) is not None:
+                return None
+            rest = _rest(left, parts[at + 1 :])
+            return (*parts[:at], inside), rest
+        if left.at(over.low) >= 0:
+            return None
+        done = done + part
+    return None
+
+
+def _rest(left: Affine, more: Parts) -> Parts:
+    """What a turn leaves; nothing, where the row was worked to its end."""
+    return () if left == Affine(0) and not more else (left, *more)
 
 
 class _Worker:
     """Walks a tape: `part` gathers what lies between two hanging markers."""
 
-    def __init__(self, tape: Tape, state: State, over: Range) -> None:
+    def __init__(self, tape: Tape, live: Live, over: Range) -> None:
         self.tape = tape
-        self.state = state
+        self.live = live
+        self.parts = live.ahead
         self.over = over
         self.segment = 0
+        self.have = live.ahead[0]  # of this stretch, not yet worked
+        self.done = Affine(0)  # worked since the row began
         self.out: list[Affine] = []
         self.fills: list[Affine] = []
         self.yarn_fixed = 0.0
@@ -112,49 +139,102 @@ class _Worker:
 
     def run(self) -> Outcome:
         part: list[Op] = []
+        rest: Parts = ()
+        turned = False
+        misfit: Misfit | None = None
         for op in self.tape.ops:
             if op.kind in (SLIP, REMOVE):
-                misfit = self._close(part, op)
-                if misfit is not None:
-                    return _fail(self.state, misfit)
-                part = []
+                misfit = self._to_marker(part, op)
+            elif op.kind in (LAST, GAP):
+                misfit = self._to_point(part, op)
+            elif op.kind == TURN:
+                turned = True
+                misfit, rest = self._turn(part, op)
             else:
                 part.append(op)
-        misfit = self._close(part, None)
-        if misfit is not None:
-            return _fail(self.state, misfit)
-        return Outcome(tuple(self.out), None, tuple(self.fills), (self.yarn_fixed, self.yarn_unit))
+                continue
+            if misfit is not None:
+                return _fail(misfit)
+            part = []
+        if not turned:
+            misfit = self._to_marker(part, None)
+            if misfit is not None:
+                return _fail(misfit)
+        made = (*self.out, self.carried) if turned else tuple(self.out)
+        return Outcome(
+            made, None, tuple(self.fills), (self.yarn_fixed, self.yarn_unit), rest, turned
+        )
 
-    def _close(self, part: list[Op], marker: Op | None) -> Misfit | None:
+    def _to_marker(self, part: list[Op], marker: Op | None) -> Misfit | None:
         """Work the steps up to a hanging marker (None: up to the end of the row)."""
-        segments = len(self.state)
+        segments = len(self.parts)
         last = self.segment == segments - 1
         low = self.over.low
         if marker is not None and last:
             return Misfit("no-marker", low, 0, 0, 0, 0, self.segment, segments, True, marker.span)
         if marker is None and not last:
             span = part[-1].span if part else (self.tape.ops[-1].span if self.tape.ops else None)
-            return Misfit(
-                "marker-missed",
-                low,
-                self.state[self.segment].at(low),
-                0,
-                0,
-                0,
-                self.segment,
-                segments,
-                True,
-                span,
-            )
-        have = self.state[self.segment]
-        misfit = self._segment(part, have)
+            return self._missed(span)
+        misfit = self._segment(part, self.have)
         if misfit is not None:
             return misfit
+        self.done = self.done + self.have
         if marker is None or marker.kind == SLIP:
             self.out.append(self.carried)
             self.carried = Affine(0)
         self.segment += 1
+        if self.segment < segments:
+            self.have = self.parts[self.segment]
         return None
+
+    def _missed(self, span: Span | None) -> Misfit:
+        low = self.over.low
+        have = self.parts[self.segment].at(low)
+        return Misfit(
+            "marker-missed", low, have, 0, 0, 0, self.segment, len(self.parts), True, span
+        )
+
+    def _to_point(self, part: list[Op], op: Op) -> Misfit | None:
+        """Work the steps up to a place that the row names: so many before the end or the gap."""
+        later = (
+            summed(self.parts[self.segment + 1 :])
+            if self.segment + 1 < len(self.parts)
+            else Affine(0)
+        )
+        low = self.over.low
+        segments = len(self.parts)
+        if op.kind == LAST:
+            reach = (self.have + later).plus(-op.takes)
+            end = f"the last {op.takes:,}"
+        elif self.live.gap is None:
+            return Misfit("no-gap", low, 0, 0, 0, 0, self.segment, segments, True, op.span)
+        else:
+            reach = (self.live.gap - self.done).plus(-op.takes)
+            end = f"the gap less {op.takes:,}" if op.takes else "the gap"
+        n = first_negative(reach, self.over)
+        if n is not None:
+            have = (self.have + later).at(n)
+            return Misfit(
+                "past", n, have, 0, op.takes, 0, self.segment, segments, True, op.span, end=end
+            )
+        if first_negative(self.have - reach, self.over) is not None:
+            return self._missed(op.span)  # a marker hangs before that place
+        misfit = self._segment(part, reach)
+        if misfit is not None:
+            return replace(misfit, end=end)
+        self.done = self.done + reach
+        self.have = self.have - reach
+        return None
+
+    def _turn(self, part: list[Op], op: Op) -> tuple[Misfit | None, Parts]:
+        """Work the steps before a turn; what hangs behind them is left."""
+        takes = sum(step.takes for step in part if step.kind == FIXED)
+        left = self.have.plus(-takes)
+        n = first_negative(left, self.over)
+        if n is not None:
+            return self._misfit("over", n, self.have, part or [op], None), ()
+        misfit = self._segment(part, Affine(takes))
+        return misfit, _rest(left, self.parts[self.segment + 1 :])
 
     def _segment(self, part: list[Op], have: Affine) -> Misfit | None:
         fill = next((op for op in part if op.kind == FILL), None)
@@ -217,7 +297,7 @@ class _Worker:
             after,
             unit,
             self.segment,
-            len(self.state),
+            len(self.parts),
             self._always(kind, have.plus(-before - after), unit),
             span,
         )

@@ -13,20 +13,27 @@ from fractions import Fraction
 from typing import Protocol
 
 from loopwright.count.affine import CountSet
-from loopwright.count.tape import FILL, FIXED, PLACE, REMOVE, SLIP, Op, Tape
+from loopwright.count.tape import FILL, FIXED, GAP, LAST, PLACE, REMOVE, SLIP, TAKE, TURN, Op, Tape
 from loopwright.model.body import Body
 from loopwright.model.pattern import (
+    BeginRound,
     BindOff,
     CastOn,
+    Hold,
     JoinRound,
+    LeaveLive,
+    LeaveRound,
     Motif,
     Pattern,
+    PickUp,
     Piece,
     PieceRow,
+    Take,
     Work,
 )
 from loopwright.notation.tree import ForRows, Times, UntilStitches
 
+_BEYOND = (TURN, LAST, GAP, TAKE)
 _MANY = 3  # three repeats show whether a motif adds evenly; that is all a congruence needs
 
 
@@ -74,6 +81,8 @@ class _Solver:
         """Work a row; every condition narrows the set."""
         if tape.broken or tape.trouble is not None:
             raise _Stopped
+        if any(op.kind in _BEYOND for op in tape.ops):
+            raise _Stopped  # short rows and holders are left to the walk
         if len(state) > 1 and not tape.marked:
             if not tape.even:
                 raise _Stopped
@@ -140,6 +149,17 @@ class _Solver:
         self.congruent(rest, form.unit)
         self.at_least_zero(rest.plus(-form.unit))
 
+    def more(self, state: Lines, count: int, in_round: bool) -> Lines:
+        """Stitches added at the end of the row just worked."""
+        if in_round:
+            return (*state[:-1], state[-1].plus(count))
+        return (state[0].plus(count), *state[1:])
+
+    def held(self, state: Lines, count: int) -> Lines:
+        """The first stitches go onto a holder."""
+        self.at_least_zero(state[0].plus(-count))
+        return (state[0].plus(-count), *state[1:])
+
     def rows(self, tapes: list[Tape], state: Lines, in_round: bool) -> Lines:
         for tape in tapes:
             state = self.row(tape, state)
@@ -190,16 +210,25 @@ def counts_for(pattern: Pattern, piece: Piece, size: int, tapes: TapesLike) -> C
     in_round = piece.in_round
     try:
         for item in piece.items:
-            if isinstance(item, CastOn):
+            if isinstance(item, CastOn) and not (item.more and state):
                 if state:
                     break
                 state = (Line(Fraction(1), Fraction(0)),)
-            elif isinstance(item, JoinRound):
-                in_round = True
-            elif isinstance(item, BindOff):
+            elif isinstance(item, JoinRound | LeaveRound):
+                in_round = isinstance(item, JoinRound)
+            elif isinstance(item, BindOff | LeaveLive | Take | BeginRound):
                 break
             elif not state:
                 continue
+            elif isinstance(item, CastOn | PickUp):
+                assert item.count is not None or isinstance(item, CastOn)
+                if item.count is None:
+                    break
+                state = solver.more(state, item.count.at(size), in_round)
+            elif isinstance(item, Hold):
+                if item.count is None:
+                    break
+                state = solver.held(state, item.count.at(size))
             elif isinstance(item, PieceRow):
                 tape = tapes.of(item.row.body, size)
                 if item.times is not None:

@@ -2,22 +2,27 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
 
 from loopwright.model.body import Body, Fill, Group, Step, Stitches, words_of
 from loopwright.notation.bounds import MAX_MARKERS
 from loopwright.notation.source import Span
+from loopwright.notation.tree import Special
 
-FIXED, FILL, PLACE, SLIP, REMOVE = range(5)
+FIXED, FILL, PLACE, SLIP, REMOVE, TURN, LAST, GAP, TAKE = range(9)
 _MARKERS = {"pm": PLACE, "sm": SLIP, "rm": REMOVE}
+_POINTS = ("marker", "turn")
 
 
 @dataclass(frozen=True, slots=True)
 class Op:
-    """Fixed stitches (once), a fill's unit, or a marker word.
+    """Fixed stitches (once), a fill's unit, a marker word, a turn, or where a fill ends.
 
-    `takes`, `makes` are stitches and `yarn` plain loops, of the fixed stitches or of one unit.
-    `span` counts from the start of the body's line.
+    `takes`, `makes` are stitches and `yarn` plain loops, of the fixed stitches or of one unit;
+    of `LAST` and `GAP` `takes` is how many stitches before the end or the gap the fill stops.
+    `name` is the holder that fixed stitches go to, or that `TAKE` empties. `span` counts from the
+    start of the body's line.
     """
 
     kind: int
@@ -25,14 +30,17 @@ class Op:
     makes: int
     yarn: float
     span: Span
+    name: str = ""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Tape:
     """The ops of a body. `even` where every step makes as many stitches as it takes;
-    `marked` where a marker word stands in it; `trouble` is the fill that cannot be counted
-    (``zero``: its unit takes nothing; ``two``: another fill stands before it without a marker
-    between; ``markers``: too many) with its place.
+    `marked` where a marker word stands in it; `trouble` is the step that cannot be counted
+    (``zero``: the fill's unit takes nothing; ``two``: another fill stands before it without a
+    marker between; ``markers``: too many; ``turn``: a fill before a turn says not where it stops;
+    ``turned``: steps behind a turn; ``anchor``: no fill before the words that end one) with its
+    place. `turns` where the row turns before its end.
     """
 
     ops: tuple[Op, ...]
@@ -40,6 +48,25 @@ class Tape:
     marked: bool
     trouble: tuple[str, Span] | None
     broken: bool
+    turns: bool = False
+
+    @property
+    def holds(self) -> tuple[Op, ...]:
+        """The stitches that go onto holders."""
+        return tuple(op for op in self.ops if op.name and op.kind == FIXED)
+
+    @property
+    def asks(self) -> tuple[Op, ...]:
+        """The holders that the row empties."""
+        return tuple(op for op in self.ops if op.kind == TAKE)
+
+    def with_held(self, held: Mapping[str, int]) -> Tape:
+        """The tape with the held stitches put back on the left needle; unknown holders: none."""
+        ops = tuple(
+            Op(FIXED, -held.get(op.name, 0), 0, 0.0, op.span) if op.kind == TAKE else op
+            for op in self.ops
+        )
+        return replace(self, ops=ops)
 
     @property
     def fixed_takes(self) -> int:
@@ -73,7 +100,7 @@ def _measure(steps: tuple[Step, ...], size: int) -> _Sum:
             total.makes += stitch.makes * number
             total.yarn += stitch.yarn * number
             total.even = total.even and stitch.takes == stitch.makes
-        else:
+        elif not isinstance(step, Special):
             inner = _measure(step.steps, size)
             if isinstance(step, Group) and step.into is not None:
                 total.takes += step.into.at(size)
@@ -90,10 +117,12 @@ def _measure(steps: tuple[Step, ...], size: int) -> _Sum:
 
 
 def _is_plain(step: Step) -> bool:
-    """No fill and no marker inside."""
+    """No fill, no marker, no turn and nothing that is not a stitch inside."""
     if isinstance(step, Stitches):
-        return step.stitch.kind != "marker"
-    return not isinstance(step, Fill) and all(_is_plain(inner) for inner in step.steps)
+        return step.stitch.kind not in _POINTS
+    if isinstance(step, Fill | Special):
+        return False
+    return all(_is_plain(inner) for inner in step.steps)
 
 
 def tape_of(body: Body, size: int) -> Tape:
@@ -102,7 +131,7 @@ def tape_of(body: Body, size: int) -> Tape:
     maker = _Maker(ops, size)
     if not body.broken:
         maker.add(body.steps)
-    return Tape(tuple(ops), maker.even, maker.markers > 0, maker.trouble, body.broken)
+    return Tape(tuple(ops), maker.even, maker.markers > 0, maker.trouble, body.broken, maker.turned)
 
 
 class _Maker:
@@ -112,16 +141,23 @@ class _Maker:
         self.even = True
         self.markers = 0
         self.open_fill = False
+        self.turned = False
         self.trouble: tuple[str, Span] | None = None
 
     def add(self, steps: tuple[Step, ...]) -> None:
         for step in steps:
-            if _is_plain(step):
+            if self.turned:
+                self.trouble = ("turned", step.span)
+            elif _is_plain(step):
                 self._fixed(step)
             elif isinstance(step, Fill):
                 self._fill(step)
             elif isinstance(step, Group):
                 self._group(step)
+            elif isinstance(step, Special):
+                self._special(step)
+            elif step.stitch.kind == "turn":
+                self._turn(step)
             else:
                 self._marker(step)
             if self.trouble is not None:
@@ -142,7 +178,7 @@ class _Maker:
         found = _measure((step,), self.size)
         self.even = self.even and found.even
         last = self.ops[-1] if self.ops else None
-        if last is not None and last.kind == FIXED:
+        if last is not None and last.kind == FIXED and not last.name:
             self.ops[-1] = Op(
                 FIXED,
                 last.takes + found.takes,
@@ -156,7 +192,7 @@ class _Maker:
     def _fill(self, step: Fill) -> None:
         found = _measure(step.steps, self.size)
         self.even = self.even and found.even
-        if any(s.stitch.kind == "marker" for s in words_of(step.steps)):
+        if any(s.stitch.kind in _POINTS for s in words_of(step.steps)):
             self.trouble = ("inside", step.span)
         elif found.takes == 0:
             self.trouble = ("zero", step.span)
@@ -164,6 +200,30 @@ class _Maker:
             self.trouble = ("two", step.span)
         self.open_fill = True
         self.ops.append(Op(FILL, found.takes, found.makes, found.yarn, step.span))
+
+    def _turn(self, step: Stitches) -> None:
+        if self.open_fill:
+            self.trouble = ("turn", step.span)
+        self.turned = True
+        self.ops.append(Op(TURN, 0, 0, 0.0, step.span))
+
+    def _special(self, step: Special) -> None:
+        count = step.count.at(self.size) if step.count is not None else 0
+        name = step.name.key if step.name is not None else ""
+        if step.kind == "hold":
+            self.ops.append(Op(FIXED, count, 0, 0.0, step.span, name))
+            self.even = False
+        elif step.kind == "take":
+            self.ops.append(Op(TAKE, 0, 0, 0.0, step.span, name))
+            self.even = False
+        elif step.kind == "pick":
+            self.ops.append(Op(FIXED, 0, count, float(count), step.span))
+            self.even = False
+        else:
+            if not self.open_fill:
+                self.trouble = ("anchor", step.span)
+            self.open_fill = False
+            self.ops.append(Op(LAST if step.kind == "last" else GAP, count, 0, 0.0, step.span))
 
     def _marker(self, step: Stitches) -> None:
         kind = _MARKERS[step.stitch.word]

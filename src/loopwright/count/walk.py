@@ -7,23 +7,30 @@ from dataclasses import dataclass, field, replace
 from typing import Protocol
 
 from loopwright.count.affine import Affine, CountSet
+from loopwright.count.live import Live, end_to_end, parted, total
 from loopwright.count.measure import height_of_row, width_gauge
 from loopwright.count.repeat import Chunk, Entry, Repeater, Snag
-from loopwright.count.row import State, total
 from loopwright.count.solve import counts_for
 from loopwright.count.tape import Tape, tape_of
+from loopwright.count.waiting import Holders, Waiting
 from loopwright.model.body import Body
 from loopwright.model.pattern import (
+    BeginRound,
     BindOff,
     CastOn,
+    Hold,
     Item,
     JoinRound,
+    LeaveLive,
+    LeaveRound,
     Motif,
     Pattern,
+    PickUp,
     Piece,
     PieceRow,
     Remark,
     Row,
+    Take,
     Work,
 )
 from loopwright.notation.bounds import MAX_NUMBER
@@ -49,13 +56,17 @@ class Estimate(Protocol):
         `trial` walks the piece with that many repeats. None where it cannot be said.
         """
 
+    def note(self, walk: Walk) -> None:
+        """A piece that is walked to its end."""
+
 
 @dataclass(frozen=True, slots=True)
 class Finding:
     """Something the walk met, in one size; the rules turn it into a problem.
 
     `rule` names the rule, `detail` the case within it. `numbers` are what its message needs.
-    `row_number` is the row of the piece and `repeat` the repeat of the motif (from 0).
+    `row_number` is the row of the piece and `repeat` the repeat of the motif (from 0); `name` is
+    a holder's or a piece's, `other` a further place that belongs to it.
     """
 
     rule: str
@@ -69,6 +80,8 @@ class Finding:
     row_number: int = 0
     repeat: int = 0
     numbers: tuple[int, ...] = ()
+    name: str = ""
+    other: Span | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,6 +103,25 @@ class Worked:
     def rows(self) -> int:
         return self.chunk.rows
 
+    def is_rs(self, index: int) -> bool:
+        """Whether the row at `index` (from 0) is worked with the right side in front.
+
+        Flat work changes sides with every row, a round only where a row turns.
+        """
+        if not self.round:
+            return self.rs == (index % 2 == 0)
+        entries = self.chunk.entries
+        turns = sum(entry.turns for entry in entries)
+        if not turns:
+            return self.rs
+        k, at = divmod(index, len(entries))
+        return self.rs == ((k * turns + sum(e.turns for e in entries[:at])) % 2 == 0)
+
+    def is_round(self, index: int) -> bool:
+        """Whether that row goes all the way round, from the right side, without turning."""
+        entry = self.chunk.entries[index % len(self.chunk.entries)]
+        return self.round and not entry.turns and self.is_rs(index)
+
 
 @dataclass(frozen=True, slots=True)
 class Cast:
@@ -102,22 +134,36 @@ class Cast:
 
 @dataclass(frozen=True, slots=True)
 class Bound:
-    """Stitches bound off."""
+    """Stitches bound off, or left live at the end of the piece."""
 
-    item: BindOff
+    item: BindOff | LeaveLive
     index: int
     count: int
 
 
 @dataclass(frozen=True, slots=True)
-class Said:
-    """A note, a section or a join to the round."""
+class Moved:
+    """Stitches that come onto the needle (`count` above 0) or go off it, between rows.
 
-    item: Remark | JoinRound
+    `counts` are those of each name of the line, in its order; `total` is what hangs afterwards.
+    """
+
+    item: Hold | Take | PickUp | CastOn
+    index: int
+    count: int
+    counts: tuple[int, ...]
+    total: int
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """A note, a section, or a change between rows and rounds."""
+
+    item: Remark | JoinRound | LeaveRound | BeginRound
     index: int
 
 
-Event = Worked | Cast | Bound | Said
+Event = Worked | Cast | Bound | Moved | Said
 
 
 @dataclass(frozen=True, slots=True)
@@ -180,7 +226,7 @@ def _listed(event: Worked, first: int) -> Iterator[ListedRow]:
     for index in range(skip, event.rows):
         k, at = divmod(index, len(entries))
         entry = entries[at]
-        rs = event.round or (event.rs == (index % 2 == 0))
+        rs = event.is_rs(index)
         row = entry.row
         yield ListedRow(
             event.first_row + index,
@@ -216,14 +262,48 @@ def walk_piece(
     repeater: Repeater,
     estimate: Estimate | None = None,
     cast_on: int | None = None,
+    holders: Holders | None = None,
     forced: Mapping[Work, int] | None = None,
 ) -> Walk:
     """Walk one piece in one size. `cast_on` stands in for the written cast-on count.
 
+    `holders` are the stitches that earlier pieces have put aside; the walk changes them.
     `forced` says how often lines that end by yarn are worked; with it any other such line is
     worked once.
     """
-    return _Walker(pattern, piece, size, tapes, repeater, estimate, cast_on, forced).run()
+    holders = Holders() if holders is None else holders
+    return _Walker(
+        pattern, piece, size, tapes, repeater, estimate, cast_on, holders, forced=forced
+    ).run()
+
+
+def walk_size(
+    pattern: Pattern, size: int, tapes: Tapes, repeater: Repeater, estimate: Estimate | None = None
+) -> tuple[Walk, ...]:
+    """Walk every piece in one size, in file order: later ones take what earlier ones hold."""
+    holders = Holders()
+    walks: list[Walk] = []
+    for piece in pattern.pieces:
+        walk = walk_piece(pattern, piece, size, tapes, repeater, estimate, None, holders)
+        walks.append(walk)
+        if estimate is not None:
+            estimate.note(walk)
+    for left in holders.waiting.values():
+        if left.live:
+            continue
+        found = Finding(
+            "never-bound-off",
+            size,
+            left.span,
+            left.piece,
+            "held",
+            row_number=left.row,
+            numbers=(left.count,),
+            name=left.name,
+        )
+        at = pattern.pieces.index(left.piece)
+        walks[at] = replace(walks[at], findings=(*walks[at].findings, found), sound=False)
+    return tuple(walks)
 
 
 @dataclass(slots=True)
@@ -235,16 +315,20 @@ class _Walker:
     repeater: Repeater
     estimate: Estimate | None
     instead: int | None
+    holders: Holders
+    before: Holders = field(default_factory=Holders)
     forced: Mapping[Work, int] | None = None
     events: list[Event] = field(default_factory=list)
     findings: list[Finding] = field(default_factory=list)
     sites: list[Site] = field(default_factory=list)
-    state: State | None = None
+    state: Live | None = None
     first_cast: int | None = None
     cast_span: Span | None = None
     moved: bool = False  # the count is no longer what was cast on
     unsure: bool = False  # markers are lost: what follows would only repeat the first error
     widest: int = 0
+    brought: int = 0  # stitches taken or picked up
+    put_aside: int = 0  # stitches held
     row: int = 1
     rs: bool = True
     round: bool = False
@@ -255,6 +339,7 @@ class _Walker:
     reached: list[tuple[int, float]] = field(default_factory=list)
 
     def run(self) -> Walk:
+        self.before = self.holders.copy()
         self.rs = not self.piece.starts_ws
         self.round = self.piece.in_round
         if len(self.pattern.strands) == 1:
@@ -285,26 +370,25 @@ class _Walker:
 
     def _item(self, index: int, item: Item, items: tuple[Item, ...]) -> bool:
         """Walk one item; False where the piece cannot be walked further."""
-        if isinstance(item, CastOn):
-            return self._cast_on(index, item)
         if isinstance(item, Remark):
             self.events.append(Said(item, index))
             return True
+        if isinstance(item, CastOn) and not item.more:
+            return self._cast_on(index, item)
+        if isinstance(item, PickUp | Take | CastOn):
+            return self._bring(index, item)
         if self.state is None:
             detail = "bound" if any(isinstance(e, Bound) for e in self.events) else "never"
             self._find("no-cast-on", item.span, detail)
             return False
-        if isinstance(item, JoinRound):
-            self.round = True
-            self.events.append(Said(item, index))
-            return True
-        if isinstance(item, BindOff):
-            count = total(self.state).fixed
-            if item.strand:
-                self.strand = item.strand.key
-            self.events.append(Bound(item, index, count))
-            self.state = None
-            return True
+        if isinstance(item, Hold):
+            return self._hold(index, item)
+        if isinstance(item, JoinRound | LeaveRound):
+            return self._change_round(index, item)
+        if isinstance(item, BeginRound):
+            return self._begin_round(index, item)
+        if isinstance(item, BindOff | LeaveLive):
+            return self._finish(index, item)
         following: Item | None = None
         for place in range(index + 1, len(items)):
             if isinstance(items[place], PieceRow | Work):
@@ -316,12 +400,182 @@ class _Walker:
 
     def _end(self) -> None:
         if self.state is None:
-            if not any(isinstance(e, Cast) for e in self.events):
+            if not any(isinstance(e, Cast | Moved) for e in self.events):
                 self._find("no-cast-on", self.piece.span, "empty")
             return
         live = total(self.state).fixed
         if live > 0:
-            self._find("never-bound-off", self.piece.span, "end", numbers=(live,))
+            cast = sum(e.count for e in self.events if isinstance(e, Cast))
+            numbers = (live, cast, self.brought, self.put_aside)
+            self._find("never-bound-off", self.piece.span, "end", numbers=numbers)
+
+    # --- stitches that come and go between rows -----------------------------------------------
+
+    def _finish(self, index: int, item: BindOff | LeaveLive) -> bool:
+        assert self.state is not None
+        count = total(self.state).fixed
+        if isinstance(item, BindOff):
+            self._unreached(item.span, "bind")
+            if item.strand:
+                self.strand = item.strand.key
+        else:
+            name = self.piece.name.key
+            self._put(Waiting(name, count, self.piece, self.row - 1, item.span, True))
+        self.events.append(Bound(item, index, count))
+        self.state = None
+        return True
+
+    def _unreached(self, span: Span, detail: str) -> None:
+        """Stitches that a short row has left must be worked before the whole piece goes on."""
+        assert self.state is not None
+        behind = sum(part.fixed for part in self.state.behind)
+        if behind and not self.unsure:
+            self._find("stitches-unreached", span, detail, numbers=(behind,))
+
+    def _change_round(self, index: int, item: JoinRound | LeaveRound) -> bool:
+        assert self.state is not None
+        self._unreached(item.span, "join" if isinstance(item, JoinRound) else "leave")
+        if isinstance(item, JoinRound) and not self.round and not self.rs:
+            # Joined at the end of a right-side row, not turned: the round meets it from its start.
+            self.state = Live(self.state.ahead[::-1], self.state.behind, None)
+        self.round = isinstance(item, JoinRound)
+        self.rs = True
+        self.events.append(Said(item, index))
+        return True
+
+    def _begin_round(self, index: int, item: BeginRound) -> bool:
+        """The beginning of the rounds moves; the stitches up to it are knit."""
+        assert self.state is not None
+        count, have = item.count.at(self.size), total(self.state).fixed
+        if not self.round or not self.rs or self.state.behind:
+            self._find("out-of-place", item.span, "begin")
+            return False
+        if count >= have:
+            self._find("count-over", item.span, "begin", numbers=(count, have))
+            return False
+        first, rest = parted([part.fixed for part in self.state.ahead], count)
+        parts = tuple(map(Affine, rest))
+        self.state = Live(end_to_end(parts, tuple(map(Affine, first))))
+        self._eat(float(count))
+        self.events.append(Said(item, index))
+        return True
+
+    def _put(self, stitches: Waiting) -> None:
+        self.put_aside += stitches.count
+        there = self.holders.put(stitches)
+        if there is not None:
+            self._find(
+                "holder-full",
+                stitches.span,
+                "live" if stitches.live else "held",
+                numbers=(stitches.count, there.count),
+                name=stitches.name,
+                other=there.span,
+            )
+
+    def _hold(self, index: int, item: Hold) -> bool:
+        assert self.state is not None
+        have = total(self.state).fixed
+        if item.count is None:
+            count, self.state = have, None
+        else:
+            count = item.count.at(self.size)
+            parts = [part.fixed for part in self.state.ahead]
+            if count > sum(parts):
+                self._find("count-over", item.span, "hold", numbers=(count, sum(parts)))
+                return False
+            kept = tuple(map(Affine, parted(parts, count)[1]))
+            rest = Live(kept, self.state.behind)
+            self.state = rest if have > count else None
+        self.moved = True
+        self._put(Waiting(item.name.key, count, self.piece, self.row - 1, item.span, False))
+        self.events.append(Moved(item, index, -count, (count,), have - count))
+        return True
+
+    def _bring(self, index: int, item: Take | PickUp | CastOn) -> bool:
+        """More stitches on the needle: at the end of the row just worked, or behind the others."""
+        if isinstance(item, Take):
+            counts = []
+            for name in item.names:
+                found = self._take(name.key, name.span)
+                if found is None:
+                    return False
+                counts.append(found)
+        else:
+            assert item.count is not None
+            counts = [item.count.at(self.size)]
+            self.brought += counts[0]
+            if item.strand:
+                self.strand = item.strand.key
+            self._eat((2.0 if isinstance(item, CastOn) else 1.0) * counts[0])
+        count = sum(counts)
+        if self.state is None:
+            if isinstance(item, CastOn):
+                self._find("no-cast-on", item.span, "more")
+                return False
+            self.state = Live.of(count)
+        else:
+            self.state = _with_more(self.state, count, self.round, isinstance(item, Take))
+        if self.first_cast is None:
+            self.first_cast = count
+        self.moved = True
+        now = total(self.state).fixed
+        self.widest = max(self.widest, now)
+        self.events.append(Moved(item, index, count, tuple(counts), now))
+        if now > MAX_NUMBER:
+            self._find("number-too-big", item.span, "stitches", numbers=(now,))
+            return False
+        return True
+
+    def _take(self, name: str, span: Span) -> int | None:
+        found = self.holders.take(name)
+        if found is not None:
+            self.brought += found.count
+            return found.count
+        gone = self.holders.taken.get(name)
+        later = any(p.name.key == name and p is not self.piece for p in self.pattern.pieces)
+        detail = "taken" if gone is not None else "piece" if later else "never"
+        self._find(
+            "holder-empty",
+            span,
+            detail,
+            name=name,
+            numbers=(gone.count if gone is not None else 0,),
+            other=gone.span if gone is not None else None,
+        )
+        return None
+
+    def _resolved(self, row: Row, tape: Tape) -> Tape | None:
+        """The tape with held stitches taken from their holders; None where one is empty."""
+        held: dict[str, int] = {}
+        for op in tape.asks:
+            count = self._take(op.name, row.in_body(op.span))
+            if count is None:
+                return None
+            held[op.name] = count
+        return tape.with_held(held) if held else tape
+
+    def _holders_of(self, pairs: list[tuple[Row, Tape]], reps: int, part: int) -> bool:
+        """Rows that hold or take stitches: worked once only. False where they cannot be."""
+        for at, (row, tape) in enumerate(pairs):
+            special = tape.holds or tape.asks
+            if not special:
+                continue
+            times = reps + (1 if at < part else 0)
+            if times > 1:
+                self._find(
+                    "holder-full",
+                    row.in_body(special[0].span),
+                    "again",
+                    row=row,
+                    name=special[0].name,
+                    numbers=(times,),
+                )
+                return False
+            for op in tape.holds:
+                place = row.in_body(op.span)
+                self._put(Waiting(op.name, op.takes, self.piece, self.row + at, place, False))
+        return True
 
     # --- casting on -------------------------------------------------------------
 
@@ -340,7 +594,7 @@ class _Walker:
         if item.strand:
             self.strand = item.strand.key
         self._eat(2.0 * count)
-        self.state = (Affine(count),)
+        self.state = Live.of(count)
         self.cast_span = item.count.span if item.count is not None else item.span
         self.moved = item.count is None
         if self.first_cast is None:
@@ -436,7 +690,7 @@ class _Walker:
             # Go on as if the likelier of the two had been cast on.
             instead = [n for n in (fewer, more) if n > 0]
             if instead:
-                self.state = (Affine(min(instead, key=lambda n: (abs(n - count), -n))),)
+                self.state = Live.of(min(instead, key=lambda n: (abs(n - count), -n)))
         else:
             counts = form_set(motif)
             self._find(
@@ -469,7 +723,14 @@ class _Walker:
 
     def _walks_with(self, count: int) -> bool:
         walk = walk_piece(
-            self.pattern, self.piece, self.size, self.tapes, self.repeater, None, count
+            self.pattern,
+            self.piece,
+            self.size,
+            self.tapes,
+            self.repeater,
+            None,
+            count,
+            self.before.copy(),
         )
         return all(finding.rule in _NO_MATTER for finding in walk.findings)
 
@@ -569,6 +830,7 @@ class _Walker:
                 self.repeater,
                 None,
                 self.first_cast,  # as found: it need not be looked for again
+                self.before.copy(),
                 {**self.spent, item: reps},
             )
 
@@ -592,7 +854,7 @@ class _Walker:
         assert isinstance(item.amount, UntilStitches) and self.state is not None
         target = item.amount.count.at(self.size)
         if not fits:
-            self.state = (Affine(target),)
+            self.state = Live.of(target)
             self.unsure = True
             return True
         count = total(self.state).fixed
@@ -605,7 +867,7 @@ class _Walker:
                 motif=motif,
                 numbers=(count, target, *nearest),
             )
-            self.state = (Affine(target),)
+            self.state = Live.of(target)
             self.unsure = True
             return True
         self._odd_rows(item, motif, reps)
@@ -619,7 +881,7 @@ class _Walker:
 
     def _advance(self, motif: Motif | None, rows: int) -> None:
         self.row += rows
-        if rows % 2:
+        if rows % 2 and not self.round:
             self.rs = not self.rs
         height = height_of_row(self.pattern, motif)
         self.height = None if height is None or self.height is None else self.height + rows * height
@@ -639,13 +901,30 @@ class _Walker:
         assert self.state is not None
         tape = self._following_tape(following)
         pairs = [(row, self._tape(row)) for row in rows]
+        if any(pair[1].holds or pair[1].asks for pair in pairs):
+            if not self._holders_of(pairs, reps, part):
+                return False
+            resolved = [(row, self._resolved(row, tape)) for row, tape in pairs]
+            pairs = [(row, tape) for row, tape in resolved if tape is not None]
+            if len(pairs) < len(resolved):
+                return False
+        if self.round and not self.rs and not pairs[0][1].turns and not self.unsure:
+            self._find("stitches-unreached", rows[0].place, "back", row=rows[0])
+            return False
         chunks, snags = self.repeater.run(pairs, self.state, reps, part, self.round, tape)
         for snag in snags:
             self._snag(snag, item, motif, rows)
         for chunk in chunks:
             self.events.append(Worked(item, index, motif, self.row, self.rs, self.round, chunk))
             self._eat_rows(chunk)
+            turned = sum(
+                chunk.reps + (1 if i < chunk.part else 0)
+                for i, entry in enumerate(chunk.entries)
+                if entry.turns and self.round
+            )
             self._advance(motif, chunk.rows)
+            if turned % 2:
+                self.rs = not self.rs
             if self.row > MAX_NUMBER:
                 self._find("number-too-big", item.span, "rows", numbers=(self.row,))
                 return False
@@ -679,6 +958,8 @@ class _Walker:
             "uneven": "fill-uneven",
             "no-marker": "marker-missing",
             "marker-missed": "marker-missed",
+            "past": "count-over",
+            "no-gap": "fill-unclear",
             "trouble": "fill-unclear",
             "grown": "number-too-big",
         }[snag.kind]
@@ -738,6 +1019,17 @@ class _Walker:
             times = chunk.reps + (1 if index < chunk.part else 0)
             fixed, unit = entry.yarn
             self._eat(fixed * times + unit * times * (times - 1) / 2)
+
+
+def _with_more(live: Live, count: int, in_round: bool, behind: bool) -> Live:
+    """`count` more stitches: behind all others, or at the end of the row just worked."""
+    more = (Affine(count),)
+    if behind and live.behind:
+        return Live(live.ahead, end_to_end(live.behind, more), live.gap)
+    if in_round or behind:
+        return Live(end_to_end(live.ahead, more), live.behind, live.gap)
+    gap = live.gap.plus(count) if live.gap is not None else None
+    return Live(end_to_end(more, live.ahead), live.behind, gap)
 
 
 def _first_wrong(entry: Entry, sign: str, said: int, times: int) -> int | None:

@@ -21,6 +21,7 @@ from loopwright.edition.render import template_folder
 
 if TYPE_CHECKING:
     from collections.abc import Iterator
+    from pathlib import Path
     from types import ModuleType
 
     from loopwright.edition.document import Document
@@ -43,7 +44,7 @@ class NativeLibrariesMissing(RuntimeError):
 
     def __init__(self) -> None:
         super().__init__(
-            f"a PDF needs the Pango text libraries, which are not installed: {_install_command()}"
+            f"a PDF needs the Pango text libraries, which are not installed: {install_command()}"
         )
 
 
@@ -55,7 +56,7 @@ def render_pdf(doc: Document, paper: Literal["a4", "letter"]) -> bytes:
     a font of the system. Raises NativeLibrariesMissing where Pango is not installed.
     """
     page = render_html(doc)
-    weasyprint = _weasyprint()
+    weasyprint = load_weasyprint()
     with _quiet():
         from weasyprint.text.fonts import FontConfiguration
 
@@ -93,6 +94,12 @@ def _own_fonts_only() -> Any:
     return OwnFontsOnly()
 
 
+def bundled_fonts() -> tuple[Path, ...]:
+    """The font files of the PDF, in the installed package."""
+    folder = template_folder() / "fonts"
+    return tuple(folder / file for *_, file in _FACES)
+
+
 @contextlib.contextmanager
 def _quiet() -> Iterator[None]:
     """Keep what WeasyPrint and fontTools log about our own style sheet from the user's screen."""
@@ -108,7 +115,7 @@ def _quiet() -> Iterator[None]:
 
 
 @cache
-def _weasyprint() -> ModuleType:
+def load_weasyprint() -> ModuleType:
     """Import WeasyPrint; raise NativeLibrariesMissing where a native library does not load."""
     with _IMPORT_LOCK:
         loaded = set(sys.modules)
@@ -146,7 +153,7 @@ def _import_weasyprint(look_up: bool) -> ModuleType:
     return module
 
 
-def _install_command() -> str:
+def install_command() -> str:
     """The command that installs the libraries, by platform.
 
     Source: WeasyPrint's documentation, "First steps"; the Debian names as measured on Debian 12.

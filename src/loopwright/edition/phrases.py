@@ -1,46 +1,16 @@
-"""The stitches of a row in the trade's wording."""
+"""The stitches of a row, step by step, in a voice's words."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 from loopwright.count.affine import Affine
-from loopwright.edition.numbers import sized, times
-from loopwright.facts.words import terms
+from loopwright.edition.voice import Unit, Voice
 from loopwright.model.body import Body, Fill, Group, Step, Stitches
-from loopwright.model.stitch import Stitch
+from loopwright.notation.tree import Special
 
-_SINGLE = {"k", "p", "sl"}  # printed with their count: k2
-# Of these nobody asks how many stitches they take and make.
-_PLAIN_KINDS = {"marker", "slip", "bind", "cast", "drop"}
-_MODIFIERS = {
-    "wyif": "with yarn in front",
-    "wyib": "with yarn in back",
-    "kwise": "knitwise",
-    "pwise": "purlwise",
-    "tbl": "through the back loop",
-}
-
-
-@dataclass(slots=True)
-class Used:
-    """The abbreviations that were printed: what they mean, and what the stitch takes and makes."""
-
-    found: dict[str, tuple[str, str]] = field(default_factory=dict)
-
-    def term(self, *names: str) -> None:
-        """General words of the trade: st, sts, rep, RS …"""
-        for name in names:
-            self.found.setdefault(name, (terms()[name], ""))
-
-    def stitch(self, stitch: Stitch) -> None:
-        plain = stitch.word in ("k", "p") or stitch.kind in _PLAIN_KINDS
-        note = "" if plain else f"takes {stitch.takes}, makes {stitch.makes}"
-        self.found.setdefault(stitch.abbr, (stitch.meaning, note))
-
-    def modifier(self, word: str) -> None:
-        self.found.setdefault(word, (_MODIFIERS[word], ""))
+_ENDS = ("last", "gap")  # they say where the fill before them stops
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,19 +33,19 @@ class FillTimes:
 
 
 class Phraser:
-    """Words the bodies of a pattern for some sizes; notes what it used."""
+    """Words the bodies of a pattern for some sizes (places in `sizes`), in one voice."""
 
-    def __init__(self, sizes: Sequence[int], used: Used) -> None:
+    def __init__(self, sizes: Sequence[int], voice: Voice) -> None:
         self.sizes = sizes
-        self.used = used
+        self.voice = voice
 
     def body(self, body: Body, fills: FillTimes) -> str:
-        """A body as printed: ``k2, *sl1 wyif, k1; rep from * to last 2 sts, k2``."""
+        """A body as said: ``k2, *sl1 wyif, k1; rep from * to last 2 sts, k2``."""
         if body.whole is not None:
-            return "knit" if body.whole == "k" else "purl"
+            return self.voice.whole(body.whole)
         self._index = 0
         self._fills = fills
-        return ", ".join(self._steps(self._unrolled(body.steps)))
+        return self.voice.steps(self._steps(self._unrolled(body.steps)))
 
     # --- inside -----------------------------------------------------------------------------------
 
@@ -94,63 +64,50 @@ class Phraser:
         parts: list[str] = []
         for at, step in enumerate(steps):
             if isinstance(step, Fill):
-                text = self._fill(step, steps[at + 1 :])
-                if text:
-                    parts.append(text)
-            else:
+                parts += self._fill(step, steps[at + 1 :])
+            elif not isinstance(step, Special) or step.kind not in _ENDS:
                 parts.append(self._step(step, 0))
         return parts
 
     def _step(self, step: Step, depth: int) -> str:
         if isinstance(step, Stitches):
-            return self._stitches(step)
-        if isinstance(step, Group):
-            if _has_fill(step.steps):
-                index = self._index
-                inner = ", ".join(self._steps(step.steps))
-                # Its fills were met once in the words and once a time in the count.
-                self._index = index + (self._index - index) * step.number(self.sizes[0])
-            else:
-                inner = ", ".join(self._step(s, depth + 1) for s in step.steps)
-            nested = any(isinstance(s, Group) for s in step.steps)
-            left, right = ("[", "]") if nested and depth == 0 else ("(", ")")
-            if step.into is not None:
-                values = [step.into.at(size) for size in self.sizes]
-                self.used.term("st" if set(values) == {1} else "sts")
-                where = "next st" if set(values) == {1} else f"next {sized(values)} sts"
-                return f"{left}{inner}{right} in {where}"
             values = [step.number(size) for size in self.sizes]
-            if set(values) == {1}:
-                return inner
-            return f"{left}{inner}{right} {times(values)}"
-        return self._fill(step, ())
+            return self.voice.stitches(step.stitch, values, step.modifiers)
+        if isinstance(step, Group):
+            return self._group(step, depth)
+        if isinstance(step, Special):
+            return self._special(step)
+        return self.voice.steps(self._fill(step, ()))
 
-    def _stitches(self, step: Stitches) -> str:
-        stitch = step.stitch
-        self.used.stitch(stitch)
-        for modifier in step.modifiers:
-            self.used.modifier(modifier)
-        values = [step.number(size) for size in self.sizes]
-        tail = "".join(f" {modifier}" for modifier in step.modifiers)
-        if stitch.word in _SINGLE:
-            return f"{stitch.abbr}{sized(values)}{tail}"
-        if stitch.kind in ("bind", "cast", "drop"):
-            self.used.term("st" if set(values) == {1} else "sts")
-            return f"{stitch.abbr} {sized(values)} {'st' if set(values) == {1} else 'sts'}{tail}"
-        if set(values) == {1}:
-            return f"{stitch.abbr}{tail}"
-        return f"{stitch.abbr}{tail} {times(values)}"
+    def _group(self, step: Group, depth: int) -> str:
+        if _has_fill(step.steps):
+            index = self._index
+            inner = self._steps(step.steps)
+            # Its fills were met once in the words and once a time in the count.
+            self._index = index + (self._index - index) * step.number(self.sizes[0])
+        else:
+            inner = [self._step(s, depth + 1) for s in step.steps]
+        nested = depth == 0 and any(isinstance(s, Group) for s in step.steps)
+        if step.into is not None:
+            return self.voice.into(inner, [step.into.at(size) for size in self.sizes], nested)
+        return self.voice.group(inner, [step.number(size) for size in self.sizes], nested)
 
-    def _fill(self, step: Fill, after: tuple[Step, ...]) -> str:
+    def _special(self, step: Special) -> str:
+        name = step.name.text if step.name is not None else ""
+        if step.kind == "take":
+            return self.voice.take(name)
+        values = [step.count.at(size) if step.count is not None else 0 for size in self.sizes]
+        return (self.voice.hold if step.kind == "hold" else self.voice.pick)(values, name)
+
+    def _fill(self, step: Fill, after: tuple[Step, ...]) -> list[str]:
         index = self._index
         self._index += 1
-        once = self._fills.fixed(index)
-        if once == 0:
-            return ""
+        often = self._fills.fixed(index)
+        if often == 0:
+            return []
         units = [self._step(s, 1) for s in step.steps]
-        if once == 1:
-            return ", ".join(units)
-        end = self._end(after)
+        if often == 1:
+            return units
         only = step.steps[0]
         plain = (
             len(step.steps) == 1
@@ -159,28 +116,24 @@ class Phraser:
             and not only.modifiers
             and all(only.number(size) == 1 for size in self.sizes)
         )
-        if plain and isinstance(only, Stitches):
-            return f"{only.stitch.abbr} to {end}"
-        self.used.term("rep")
-        return f"*{', '.join(units)}; rep from * to {end}"
+        takes = sum(_takes(s, self.sizes[0]) for s in step.steps)
+        left, place = self._end(after)
+        stitch = only.stitch if plain and isinstance(only, Stitches) else None
+        return [self.voice.fill(Unit(tuple(units), takes, stitch, often, left, place))]
 
-    def _end(self, after: tuple[Step, ...]) -> str:
-        """Where a fill stops: ``end``, ``last 2 sts``, ``marker``, ``2 sts before marker``."""
-        rest: list[Step] = []
-        marker = False
+    def _end(self, after: tuple[Step, ...]) -> tuple[tuple[int, ...], str]:
+        """How many stitches follow a fill, and up to what: the end (empty), a marker, the gap."""
+        left = [0] * len(self.sizes)
         for step in after:
             if isinstance(step, Stitches) and step.stitch.word in ("sm", "rm"):
-                marker = True
-                break
-            rest.append(step)
-        left = [sum(_takes(step, size) for step in rest) for size in self.sizes]
-        word = "st" if set(left) == {1} else "sts"
-        if set(left) == {0}:
-            return "marker" if marker else "end"
-        self.used.term(word)
-        if marker:
-            return f"{sized(left)} {word} before marker"
-        return f"last {'st' if word == 'st' else f'{sized(left)} sts'}"
+                return tuple(left), "marker"
+            if isinstance(step, Special) and step.kind in _ENDS:
+                for at, size in enumerate(self.sizes):
+                    left[at] += step.count.at(size) if step.count is not None else 0
+                return tuple(left), "gap" if step.kind == "gap" else ""
+            for at, size in enumerate(self.sizes):
+                left[at] += _takes(step, size)
+        return tuple(left), ""
 
 
 def _has_fill(steps: tuple[Step, ...]) -> bool:
@@ -203,6 +156,8 @@ def _closed(steps: tuple[Step, ...]) -> bool:
 def _takes(step: Step, size: int) -> int:
     if isinstance(step, Stitches):
         return step.stitch.takes * step.number(size)
+    if isinstance(step, Special):
+        return step.count.at(size) if step.kind == "hold" and step.count is not None else 0
     if isinstance(step, Group) and step.into is not None:
         return step.into.at(size)
     inner = sum(_takes(s, size) for s in step.steps)

@@ -5,23 +5,31 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from loopwright.count.live import total
 from loopwright.count.repeat import Entry
-from loopwright.count.walk import Bound, Cast, Event, Walk, Worked
+from loopwright.count.walk import Bound, Cast, Event, Moved, Walk, Worked
 from loopwright.edition.document import Line, Section
-from loopwright.edition.numbers import count_text, many_times, more_times, sized
-from loopwright.edition.phrases import FillTimes, Phraser, Used
+from loopwright.edition.phrases import FillTimes, Phraser
+from loopwright.edition.voice import Voice
 from loopwright.fit.units import cm, inches
 from loopwright.model.body import same_body
 from loopwright.model.pattern import (
+    BeginRound,
     BindOff,
     CastOn,
+    Hold,
+    Item,
     JoinRound,
+    LeaveLive,
+    LeaveRound,
     Motif,
     Pattern,
+    PickUp,
     Piece,
     PieceRow,
     Remark,
     Row,
+    Take,
     Work,
 )
 from loopwright.notation.tree import ToLength
@@ -32,7 +40,7 @@ class Printed:
     """A motif already written out in this piece: the number of its first row, as printed."""
 
     first: int
-    word: str
+    in_round: bool
 
 
 class PieceWriter:
@@ -46,7 +54,7 @@ class PieceWriter:
         pattern: Pattern,
         piece: Piece,
         walks: tuple[Walk, ...],
-        used: Used,
+        voice: Voice,
         counts: str,
         inches_first: bool,
         notes: Mapping[int, tuple[str, ...]] | None = None,
@@ -56,10 +64,10 @@ class PieceWriter:
         self.piece = piece
         self.walks = walks
         self.sizes = tuple(walk.size for walk in walks)
-        self.used = used
-        self.all_counts = counts == "all"
+        self.voice = voice
+        self.all_counts = voice.all_counts or counts == "all"
         self.inches_first = inches_first
-        self.phraser = Phraser(self.sizes, used)
+        self.phraser = Phraser(self.sizes, voice)
         self.printed: dict[int, Printed] = {}
         self.sections: list[Section] = []
         self.lines: list[Line] = []
@@ -86,16 +94,12 @@ class PieceWriter:
             if isinstance(item, PieceRow):
                 index = self._piece_rows(index, events)
                 continue
-            if isinstance(item, CastOn):
-                self._cast_on(item, here)
-            elif isinstance(item, BindOff):
-                self._bind_off(item, here)
-            elif isinstance(item, Work) and item.motif is not None:
+            if isinstance(item, Work) and item.motif is not None:
                 self._work(item, item.motif, here)
-            elif isinstance(item, JoinRound):
-                self._do("Join to work in the round, taking care not to twist the stitches.")
             elif isinstance(item, Remark):
                 self._remark(item)
+            else:
+                self._between(item, [event for events in here for event in events])
             index += 1
         for place in range(noted, index):
             self.lines += [Line("note", "", text, "") for text in self.notes.get(place, ())]
@@ -139,41 +143,69 @@ class PieceWriter:
         found = self.pattern.strand(row.strand.key)
         return found.name.text if found is not None else row.strand.text
 
-    # --- casting on and binding off -----------------------------------------------------------
+    # --- between rows -------------------------------------------------------------
 
-    def _with(self, name: str | None) -> str:
-        return f"With {name}, " if name and self.many else ""
-
-    def _strand_text(self, item: CastOn | BindOff) -> str | None:
+    def _strand_text(self, item: CastOn | BindOff | PickUp) -> str | None:
         if item.strand is None:
             return None
         found = self.pattern.strand(item.strand.key)
         return found.name.text if found is not None else item.strand.text
 
-    def _cast_on(self, item: CastOn, here: list[list[Event]]) -> None:
-        counts = [e.count for events in here for e in events if isinstance(e, Cast)]
+    def _said(self, strand: str | None) -> str | None:
+        """The strand, where it has to be said: where the pattern has more than one."""
+        return strand if self.many else None
+
+    def _between(self, item: Item, events: list[Event]) -> None:
+        """A line that works no row: stitches that come and go, and how the piece goes on."""
+        voice = self.voice
+        if isinstance(item, JoinRound):
+            self._do(voice.join_round())
+        elif isinstance(item, LeaveRound):
+            self._do(voice.leave_round())
+        elif isinstance(item, BeginRound):
+            self._do(voice.begin_round([item.count.at(size) for size in self.sizes]))
+        elif isinstance(item, CastOn) and not item.more:
+            self._cast_on(item, [e.count for e in events if isinstance(e, Cast)])
+        elif isinstance(item, BindOff | LeaveLive):
+            self._finish(item, [e.count for e in events if isinstance(e, Bound)])
+        elif isinstance(item, Hold | Take | PickUp | CastOn):
+            self._move(item, [e for e in events if isinstance(e, Moved)])
+
+    def _cast_on(self, item: CastOn, counts: list[int]) -> None:
         strand = self._strand_text(item)
-        method = _method(item.method.text if item.method else None, "cast-on")
-        self.used.term("sts")
-        text = f"{self._with(strand)}cast on {sized(counts)} sts{method}."
-        text = text[0].upper() + text[1:]
+        method = item.method.text if item.method else None
+        text = self.voice.cast_on(counts, self._said(strand), method)
         if self.piece.in_round:
-            text += " Join to work in the round, taking care not to twist the stitches."
+            text += f"{self.voice.then}{self.voice.join_round()}"
         self._do(text, "", strand)
 
-    def _bind_off(self, item: BindOff, here: list[list[Event]]) -> None:
-        counts = [e.count for events in here for e in events if isinstance(e, Bound)]
+    def _finish(self, item: BindOff | LeaveLive, counts: list[int]) -> None:
+        if isinstance(item, LeaveLive):
+            self._do(self.voice.leave_live(counts, item.text.text if item.text else None))
+            return
         strand = self._strand_text(item)
-        name = item.method.text if item.method else None
-        self.used.term("sts")
-        if name is not None and name.casefold() == "gathering":
-            text = (
-                f"{self._with(strand)}cut the yarn, thread it through the remaining "
-                f"{sized(counts)} sts, draw them together and fasten off."
-            )
+        method = item.method.text if item.method else None
+        self._do(self.voice.bind_off(counts, self._said(strand), method), "", strand)
+
+    def _move(self, item: Hold | Take | PickUp | CastOn, moved: list[Moved]) -> None:
+        if not moved:
+            return
+        first = [abs(e.counts[0]) for e in moved]
+        strand = None if isinstance(item, Hold | Take) else self._strand_text(item)
+        if isinstance(item, Hold):
+            text = self.voice.put_aside(first, item.name.text, item.count is None)
+        elif isinstance(item, Take):
+            counts = [[e.counts[at] for e in moved] for at in range(len(item.names))]
+            text = self.voice.bring([name.text for name in item.names], counts, item.joined)
+        elif isinstance(item, PickUp):
+            edge = item.edge.text if item.edge is not None else ""
+            text = self.voice.pick_up(first, self._said(strand), edge)
         else:
-            text = f"{self._with(strand)}bind off all sts{_method(name, 'bind-off')}."
-        self._do(text[0].upper() + text[1:], "", strand)
+            method = item.method.text if item.method else None
+            text = self.voice.cast_on_more(first, self._said(strand), method)
+        several = isinstance(item, Take) and len(item.names) > 1
+        changed = several or any(e.total not in (0, e.count) for e in moved)
+        self._do(text, self._count([e.total for e in moved], changed), strand)
 
     # --- rows of the piece -------------------------------------------------------------
 
@@ -210,44 +242,16 @@ class PieceWriter:
         if len(starts) == 1 and len(set(rows)) == 1:
             label = self._label(starts.pop(), rows[0], present[0][0])
         else:
-            label = self._next_label(rows, present[0][0])
+            event = present[0][0]
+            label = self.voice.next_label(rows, event.is_round(0), event.is_rs(0))
         self.lines.append(self._line("row", label, text, count, self._spelled(row)))
 
     def _sentence(self, row: Row, fills: FillTimes) -> str:
         body = self.phraser.body(row.body, fills)
-        strand = self._spelled(row)
-        text = f"{self._with(strand)}{body}."
-        return text[0].upper() + text[1:]
+        return self.voice.row(body, self._said(self._spelled(row)))
 
-    def _word(self, event: Worked, plural: bool) -> str:
-        if event.round:
-            self.used.term("rnds" if plural else "rnd")
-            return "Rnds" if plural else "Rnd"
-        return "Rows" if plural else "Row"
-
-    def _label(self, first: int, rows: int, event: Worked, rs: bool | None = None) -> str:
-        if rows > 1:
-            return f"{self._word(event, True)} {first}–{first + rows - 1}:"
-        if event.round:
-            return f"{self._word(event, False)} {first}:"
-        side = "RS" if (event.rs if rs is None else rs) else "WS"
-        self.used.term(side)
-        return f"Row {first} ({side}):"
-
-    def _next_label(self, rows: list[int], event: Worked) -> str:
-        if len(set(rows)) == 1 and rows[0] == 1:
-            if event.round:
-                self.used.term("rnd")
-                return "Next rnd:"
-            sides = {g.rs for g in [event]}
-            side = "RS" if sides == {True} else "WS"
-            self.used.term(side)
-            return f"Next row ({side}):"
-        word = "rows"
-        if event.round:
-            self.used.term("rnds")
-            word = "rnds"
-        return f"Next {sized(rows)} {word}:"
+    def _label(self, first: int, rows: int, event: Worked, at: int = 0) -> str:
+        return self.voice.label(first, first + rows - 1, event.is_round(at), event.is_rs(at))
 
     def _count_after(self, groups: list[list[Worked]], row: Row) -> str:
         ends, changed = [], False
@@ -262,8 +266,7 @@ class PieceWriter:
     def _count(self, ends: list[int], changed: bool) -> str:
         if not ends or not (changed or self.all_counts):
             return ""
-        self.used.term("st" if set(ends) == {1} else "sts")
-        return count_text(ends)
+        return self.voice.count(ends)
 
     # --- motifs -------------------------------------------------------------
 
@@ -287,25 +290,17 @@ class PieceWriter:
         running = len(starts) == 1
         first = starts.pop() if running else 1
         event = next(group[0] for group in groups if group)
-        word = self._word(event, True)
+        whole = event.is_round(0)
         shown = length if max(reps) >= 1 else max(parts)
         if not running:
-            rounds = "rounds" if event.round else "rows"
-            self.lines.append(
-                Line(
-                    "do",
-                    "",
-                    f"Now work the {motif.name.text} repeat; its {rounds} are numbered from 1.",
-                    "",
-                )
-            )
+            self.lines.append(Line("do", "", self.voice.numbered_anew(motif.name.text, whole), ""))
         else:
-            self.printed[id(motif)] = Printed(first, word)
+            self.printed[id(motif)] = Printed(first, whole)
         self._motif_rows(motif, first, shown, groups, event)
         if not running:
-            self.printed[id(motif)] = Printed(1, word)
+            self.printed[id(motif)] = Printed(1, whole)
         if max(reps) >= 1:
-            self._more(first, length, [max(r - 1, 0) for r in reps], parts, groups, item, word)
+            self._more(first, length, [max(r - 1, 0) for r in reps], parts, groups, item, whole)
 
     def _motif_rows(
         self, motif: Motif, first: int, shown: int, groups: list[list[Worked]], event: Worked
@@ -326,7 +321,7 @@ class PieceWriter:
                 and all(_still(e[at + i]) for e in entries for i in range(run + 1))
             ):
                 run += 1
-            rs = event.round or (event.rs == (at % 2 == 0))
+            rs = event.is_rs(at)
             key = f"{row.every}-{id(row.body)}"
             if row.every is not None and key in every_said:
                 at += 1
@@ -346,7 +341,7 @@ class PieceWriter:
             text = self._sentence(row, fills)
             ends = [c.end.fixed for c in cells]
             changed = any(c.end.fixed != c.start.fixed for c in cells)
-            label = self._label(first + at, run, event, rs)
+            label = self._label(first + at, run, event, at)
             self.lines.append(
                 self._line("row", label, text, self._count(ends, changed), self._spelled(row))
             )
@@ -363,20 +358,10 @@ class PieceWriter:
         rs: bool,
         groups: list[list[Worked]],
     ) -> None:
-        self.used.term("foll")
-        number = first + at
-        if event.round:
-            self.used.term("rnd")
-            label = f"Rnd {number} and every foll alternate rnd to Rnd {last}:"
-            if row.every == "all":
-                label = f"Rnd {number} and every rnd not given, to Rnd {last}:"
-        else:
-            side = "RS" if rs else "WS"
-            self.used.term(side)
-            label = f"Row {number} and every foll {side} row to Row {last}:"
+        label = self.voice.every_label(first + at, last, event.is_round(at), rs, row.every == "all")
         text = self._sentence(row, self._fills(cells, groups))
         ends = [c.end.fixed for c in cells]
-        shown = count_text(ends) if self.all_counts else ""
+        shown = self._count(ends, False)
         self.lines.append(self._line("row", label, text, shown, self._spelled(row)))
 
     def _fills(self, cells: list[Entry], groups: list[list[Worked]]) -> FillTimes:
@@ -400,30 +385,20 @@ class PieceWriter:
         parts: list[int],
         groups: list[list[Worked]],
         item: Work,
-        word: str,
+        in_round: bool,
     ) -> None:
-        span = f"{word} {first}–{first + length - 1}"
         if any(more):
-            self.used.term("rep")
-            text = f"Rep {span}{more_times(more)}"
-            self._repeat_line(text, more, groups, item)
-        self._part(first, parts, "once more", word, groups)
+            tail = self._measured(groups, item)
+            text = self.voice.repeat(in_round, first, first + length - 1, more, tail)
+            self._repeat_line(text, more, groups)
+        self._part(first, parts, True, in_round, groups)
 
     def _part(
-        self, first: int, parts: list[int], how: str, word: str, groups: list[list[Worked]]
+        self, first: int, parts: list[int], more: bool, in_round: bool, groups: list[list[Worked]]
     ) -> None:
         if not any(parts):
             return
-        if len(set(parts)) == 1:
-            rows = parts[0]
-            one = word.removesuffix("s")
-            span = f"{word} {first}–{first + rows - 1}" if rows > 1 else f"{one} {first}"
-            text = f"Work {span} {how}."
-        else:
-            text = (
-                f"Work the first {sized(parts)} {word.lower()} of the repeat {how}, beginning "
-                f"with {word.removesuffix('s')} {first}."
-            )
+        text = self.voice.some_rows(in_round, first, parts, more)
         ends = [_end_count(group) for group in groups if group]
         starts = [group[0].chunk.entries[0].start.fixed for group in groups if group]
         self.lines.append(Line("repeat", "", text, self._count(ends, ends != starts)))
@@ -439,15 +414,18 @@ class PieceWriter:
     ) -> None:
         """A motif that this piece has written out before."""
         if any(reps):
-            span = f"{known.word} {known.first}–{known.first + length - 1}"
-            self._repeat_line(f"Work {span}{many_times(reps)}", reps, groups, item)
-        self._part(known.first, parts, "once more" if any(reps) else "once", known.word, groups)
+            tail = self._measured(groups, item)
+            last = known.first + length - 1
+            text = self.voice.again(known.in_round, known.first, last, reps, tail)
+            self._repeat_line(text, reps, groups)
+        self._part(known.first, parts, any(reps), known.in_round, groups)
 
-    def _repeat_line(
-        self, text: str, tally: list[int], groups: list[list[Worked]], item: Work
-    ) -> None:
-        if isinstance(item.amount, ToLength):
-            text += f"; the piece now measures about {self._height(groups)}"
+    def _measured(self, groups: list[list[Worked]], item: Work) -> str:
+        if not isinstance(item.amount, ToLength):
+            return ""
+        return self.voice.measured(self._height(groups))
+
+    def _repeat_line(self, text: str, tally: list[int], groups: list[list[Worked]]) -> None:
         ends, starts = [], []
         for group in groups:
             if group:
@@ -455,7 +433,7 @@ class PieceWriter:
                 ends.append(_end_count(group))
         count = self._count(ends, ends != starts)
         boxes = tuple(tally) if len(set(tally)) > 1 else (tally[0],)
-        self.lines.append(Line("repeat", "", f"{text}.", count, tally=boxes))
+        self.lines.append(Line("repeat", "", text, count, tally=boxes))
 
     def _height(self, groups: list[list[Worked]]) -> str:
         heights = []
@@ -498,13 +476,4 @@ def _alike(one: Row, other: Row) -> bool:
 
 
 def _end_count(group: list[Worked]) -> int:
-    return sum(segment.fixed for segment in group[-1].chunk.after)
-
-
-def _method(name: str | None, kind: str) -> str:
-    """`` by the long-tail method``; a name that already says what it is stays as it is."""
-    if not name:
-        return ""
-    if name.casefold().split()[-1] in ("method", kind):
-        return f" by the {name}"
-    return f" by the {name} method"
+    return total(group[-1].chunk.after).fixed

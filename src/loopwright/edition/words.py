@@ -8,8 +8,8 @@ from collections.abc import Mapping
 from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.walk import Walk
 from loopwright.edition.document import Abbreviation, Document, Section, Shade, Table
-from loopwright.edition.phrases import Used
 from loopwright.edition.rows import PieceWriter
+from loopwright.edition.voice import Used, Voice
 from loopwright.facts.needles import needle_label
 from loopwright.facts.words import safety_caution
 from loopwright.facts.yarns import yarn_weight
@@ -33,11 +33,13 @@ def make_document(
     size: str | None = None,
     units: str | None = None,
     counts: str = "changes",
+    voice: Voice | None = None,
 ) -> Document:
     """The pattern in words.
 
     `walks` are those of a source without errors. `size` picks one size by name, `units` (``cm``
-    or ``in``) which unit stands first, `counts` is ``changes`` or ``all``.
+    or ``in``) which unit stands first, `counts` is ``changes`` or ``all``; `voice` says the rows
+    (None: the trade's printed English).
     """
     names = pattern.sizes
     chosen = tuple(range(len(names))) if size is None else (names.index(size),)
@@ -45,13 +47,14 @@ def make_document(
     inches_first = units == "in" or (
         units is None and measure is not None and measure.unit in ("in", "yd")
     )
-    used = Used()
+    voice = Voice() if voice is None else voice
+    used = voice.used
     sections: list[Section] = []
     report = yarn_report(pattern, walks)
     for piece in pattern.pieces:
         mine = tuple(w for w in walks if w.piece is piece and w.size in chosen)
         notes = join_notes(pattern, report, piece, chosen, inches_first)
-        sections += PieceWriter(pattern, piece, mine, used, counts, inches_first, notes).write()
+        sections += PieceWriter(pattern, piece, mine, voice, counts, inches_first, notes).write()
     gauges = tuple(_gauge(gauge, used, inches_first) for gauge in pattern.gauges)
     return Document(
         language="en",

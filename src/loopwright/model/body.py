@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from loopwright.model.stitch import Stitch
 from loopwright.notation.source import Span
-from loopwright.notation.tree import Count
+from loopwright.notation.tree import Count, Special
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -48,7 +48,7 @@ class Fill:
     span: Span
 
 
-Step = Stitches | Group | Fill
+Step = Stitches | Group | Fill | Special
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -73,8 +73,17 @@ def words_of(steps: tuple[Step, ...]) -> Iterator[Stitches]:
     for step in steps:
         if isinstance(step, Stitches):
             yield step
-        else:
+        elif not isinstance(step, Special):
             yield from words_of(step.steps)
+
+
+def specials_of(steps: tuple[Step, ...]) -> Iterator[Special]:
+    """Every step that is no stitch word: holding, taking, picking up, and where a fill ends."""
+    for step in steps:
+        if isinstance(step, Special):
+            yield step
+        elif isinstance(step, Group):
+            yield from specials_of(step.steps)
 
 
 def same_body(one: Body, other: Body) -> bool:
@@ -98,6 +107,14 @@ def _same(one: tuple[Step, ...], other: tuple[Step, ...]) -> bool:
         elif isinstance(a, Fill) and isinstance(b, Fill):
             if not _same(a.steps, b.steps):
                 return False
+        elif isinstance(a, Special) and isinstance(b, Special):
+            if _said(a) != _said(b):
+                return False
         else:
             return False
     return True
+
+
+def _said(step: Special) -> tuple[object, ...]:
+    count = step.count.values if step.count is not None else None
+    return step.kind, count, step.name.key if step.name is not None else None

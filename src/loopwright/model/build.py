@@ -8,13 +8,18 @@ from typing import Any
 from loopwright.facts.amounts import join_way, join_ways
 from loopwright.model.body import Body, Fill, Group, Step, Stitches
 from loopwright.model.pattern import (
+    BeginRound,
     BindOff,
     CastOn,
     Edge,
+    Hold,
     Item,
     JoinRound,
+    LeaveLive,
+    LeaveRound,
     Motif,
     Pattern,
+    PickUp,
     Piece,
     PieceRow,
     Reference,
@@ -24,6 +29,7 @@ from loopwright.model.pattern import (
     RowGap,
     Shade,
     Strand,
+    Take,
     UnknownWord,
     Work,
     Yarn,
@@ -46,6 +52,14 @@ _PATTERN_LINES = (
     tree.NeedleLine,
     tree.JoinByLine,
 )
+_MOVES = (
+    tree.JoinLine,
+    tree.HoldLine,
+    tree.TakeLine,
+    tree.PickLine,
+    tree.LeaveLine,
+    tree.BeginLine,
+)
 _LINE_NAMES: dict[type, str] = {
     tree.LevelLine: "level",
     tree.SizesLine: "sizes",
@@ -58,7 +72,12 @@ _LINE_NAMES: dict[type, str] = {
     tree.CastOnLine: "cast on",
     tree.BindOffLine: "bind off",
     tree.WorkLine: "work",
-    tree.JoinLine: "join round",
+    tree.JoinLine: "join",
+    tree.HoldLine: "hold",
+    tree.TakeLine: "take",
+    tree.PickLine: "pick up",
+    tree.LeaveLine: "leave",
+    tree.BeginLine: "begin",
 }
 
 
@@ -162,7 +181,12 @@ class _Builder:
                 | tree.CastOnLine
                 | tree.BindOffLine
                 | tree.WorkLine
-                | tree.JoinLine,
+                | tree.JoinLine
+                | tree.HoldLine
+                | tree.TakeLine
+                | tree.PickLine
+                | tree.LeaveLine
+                | tree.BeginLine,
             )
         return False
 
@@ -184,7 +208,12 @@ class _Builder:
             "cast on": "a piece",
             "bind off": "a piece",
             "work": "a piece",
-            "join round": "a piece",
+            "join": "a piece",
+            "hold": "a piece",
+            "take": "a piece",
+            "pick up": "a piece",
+            "leave": "a piece",
+            "begin": "a piece",
             "note": "the pattern or a piece",
             "width": "the pattern or a piece",
             "length": "the pattern or a piece",
@@ -334,6 +363,8 @@ class _Builder:
                 unknown.append((node.text, Span(node.span.start, node.span.start + len(node.text))))
                 return Stitches(_UNKNOWN, (1,), node.modifiers, node.span)
             return Stitches(found.stitch, found.count, node.modifiers, node.span)
+        if isinstance(node, tree.Special):
+            return node
         steps = tuple(self._step(step, unknown) for step in node.steps)
         if isinstance(node, tree.FillOf):
             return Fill(steps, node.span)
@@ -535,13 +566,13 @@ class _Builder:
                 if node.strand:
                     self._refer("strand", node.strand)
                 if isinstance(node, tree.CastOnLine):
-                    items.append(CastOn(node.count, node.strand, node.method, node.span))
+                    items.append(CastOn(node.count, node.strand, node.method, node.span, node.more))
                 else:
                     items.append(BindOff(node.strand, node.method, node.span))
-            elif isinstance(node, tree.JoinLine):
-                items.append(JoinRound(node.span))
             elif isinstance(node, tree.TextLine):
                 items.append(Remark(node.kind, node.text, node.span))
+            elif isinstance(node, _MOVES):
+                items.append(self._move(node))
         return Piece(
             head.name,
             head.in_round,
@@ -552,6 +583,24 @@ class _Builder:
             tuple(items),
             head.span,
         )
+
+    def _move(self, node: Any) -> Item:
+        """A line that moves stitches between needle, holders and pieces."""
+        if isinstance(node, tree.HoldLine):
+            return Hold(node.count, node.name, node.span)
+        if isinstance(node, tree.TakeLine):
+            return Take(node.names, False, node.span)
+        if isinstance(node, tree.PickLine):
+            if node.strand:
+                self._refer("strand", node.strand)
+            return PickUp(node.count, node.strand, node.edge, node.span)
+        if isinstance(node, tree.LeaveLine):
+            return LeaveLive(node.text, node.span) if node.live else LeaveRound(node.span)
+        if isinstance(node, tree.BeginLine):
+            return BeginRound(node.count, node.span)
+        if node.names:
+            return Take(node.names, True, node.span)
+        return JoinRound(node.span)
 
     def _piece_row(
         self,

@@ -156,12 +156,13 @@ class PieceRow:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class CastOn:
-    """`count` is None for ``cast on for width``."""
+    """`count` is None for ``cast on for width``; `more` where stitches hang already."""
 
     count: Count | None
     strand: Name | None
     method: Text | None
     span: Span
+    more: bool = False
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -188,6 +189,57 @@ class JoinRound:
 
 
 @dataclass(frozen=True, slots=True, eq=False)
+class LeaveRound:
+    """From here on the piece is worked back and forth."""
+
+    span: Span
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Hold:
+    """``hold 12 as thumb``: the stitches the next row would meet first; `count` None: all."""
+
+    count: Count | None
+    name: Name
+    span: Span
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Take:
+    """Held stitches (`joined` false) or live stitches of other pieces come onto the needle."""
+
+    names: tuple[Name, ...]
+    joined: bool
+    span: Span
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class PickUp:
+    """Stitches picked up along an edge; they are a cast-on where none hang."""
+
+    count: Count
+    strand: Name | None
+    edge: Name | None
+    span: Span
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class BeginRound:
+    """The first `count` stitches are knit, and the rounds begin behind them from here on."""
+
+    count: Count
+    span: Span
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class LeaveLive:
+    """The piece ends with its stitches live; `text` says what becomes of them."""
+
+    text: Text | None
+    span: Span
+
+
+@dataclass(frozen=True, slots=True, eq=False)
 class Remark:
     """``note`` or ``section`` inside a piece."""
 
@@ -196,7 +248,20 @@ class Remark:
     span: Span
 
 
-Item = PieceRow | CastOn | BindOff | Work | JoinRound | Remark
+Item = (
+    PieceRow
+    | CastOn
+    | BindOff
+    | Work
+    | JoinRound
+    | LeaveRound
+    | BeginRound
+    | Hold
+    | Take
+    | PickUp
+    | LeaveLive
+    | Remark
+)
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -15,15 +15,27 @@ from loopwright.notation.bounds import (
     MAX_UNCLEAR_LINES,
 )
 from loopwright.notation.grammar import line_parser
-from loopwright.notation.habits import habit_of
+from loopwright.notation.habits import Answer, Reader, answer_to, measured, plain
 from loopwright.notation.near import nearest
 from loopwright.notation.source import Source, Span
-from loopwright.notation.terminals import LINE_WORDS, expected_text
-from loopwright.notation.tree import Placed, Statement
+from loopwright.notation.terminals import LINE_WORDS, expected_text, keyword
+from loopwright.notation.tree import (
+    FillOf,
+    NeedleLine,
+    Placed,
+    RowLine,
+    Special,
+    Statement,
+    Steps,
+)
 from loopwright.problem import ERROR, Edit, Fix, Problem
 
 _LOWER = str.maketrans("ABCDEFGHIJKLMNOPQRSTUVWXYZ", "abcdefghijklmnopqrstuvwxyz")
 _FIRST_WORD = re.compile(r"[^\W\d_][\w&-]*")
+_OWN_STITCH = re.compile(
+    r"^[ \t]*stitch[ \t]+([^\W\d_]\w*)(?:[^\n]*?\btakes[ \t]+(\d+))?", re.I | re.M
+)
+_OWN_LOOKED_AT = 100_000  # characters of a source in which its own stitches are looked for
 _ROW_STARTS = ("row", "rou", "eve")
 _CONTROL = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\u202a-\u202e\u2066-\u2069]")
 
@@ -77,7 +89,7 @@ def parse(source: Source) -> Parsed:
         is_row = bare[:3].translate(_LOWER) in _ROW_STARTS
         found = memo.get(code) if is_row else None
         if found is None:
-            result = _parse_line(code, 0 if is_row else base)
+            result = _parse_line(code, 0 if is_row else base, source)
             if isinstance(result, Problem):
                 if is_row:
                     result = _shifted(result, base)
@@ -100,7 +112,44 @@ def parse(source: Source) -> Parsed:
     return Parsed(source, tuple(placed), tuple(problems), unclear > 0, tuple(size_lists))
 
 
-def _parse_line(code: str, base: int) -> _Read | Problem:
+def reads(code: str) -> bool:
+    """Whether a line, without its comment, follows the notation."""
+    code, _ = split_comment(code)
+    code = code.strip()
+    if not code or _before_parsing(code, 0) is not None:
+        return False
+    parser, shaper = line_parser()
+    shaper.original = code
+    shaper.base = 0
+    shaper.problems = []
+    shaper.size_lists = []
+    try:
+        parser.parse(code.translate(_LOWER))
+    except UnexpectedInput:
+        return False
+    return not shaper.problems
+
+
+def habit_reader(source: Source) -> Reader:
+    """What the room of habits may ask about a source: its lines, and its own stitches."""
+    own = {
+        match[1].lower(): int(match[2] or 1)
+        for match in _OWN_STITCH.finditer(source.text, 0, _OWN_LOOKED_AT)
+    }
+    return Reader(reads, own)
+
+
+def whole_line_fix(answer: Answer, code: str, base: int) -> Fix | None:
+    """The corrected line in place of the written one, where it is certain."""
+    if not answer.certain or len(answer.lines) != 1:
+        return None
+    start = len(code) - len(code.lstrip())
+    line = answer.lines[0]
+    span = Span(base + start, base + len(code.rstrip()))
+    return Fix(f"write “{line}”", (Edit(span, line),))
+
+
+def _parse_line(code: str, base: int, source: Source) -> _Read | Problem:
     """The statement of one line and the problems of its values, or the one problem of the line.
 
     Spans of a row line count from the line's start (`base` is 0 for it).
@@ -116,8 +165,31 @@ def _parse_line(code: str, base: int) -> _Read | Problem:
     try:
         statement: Any = parser.parse(code.translate(_LOWER))
     except UnexpectedInput as error:
-        return _unclear(code, base, error)
-    return _Read(statement, tuple(shaper.problems), tuple(shaper.size_lists))
+        return _unclear(code, base, error, source)
+    if isinstance(statement, RowLine) and " to " in code.translate(_LOWER):
+        printed = _printed_end(statement, code, base, source)
+        if printed is not None:
+            return printed
+    slips, size_lists = tuple(shaper.problems), tuple(shaper.size_lists)
+    if slips and slips[0].rule == "unit-missing" and isinstance(statement, NeedleLine):
+        slips = (_needle_slip(slips[0], code, base, source), *slips[1:])
+    return _Read(statement, slips, size_lists)
+
+
+def _needle_slip(slip: Problem, code: str, base: int, source: Source) -> Problem:
+    """A needle by its number alone (``needle US 7``) is answered with its millimetres."""
+    answer = measured(plain(code), habit_reader(source))
+    if answer is None:
+        return slip
+    return Problem(
+        slip.rule,
+        slip.severity,
+        slip.title,
+        answer.message,
+        slip.span,
+        help=answer.advice,
+        fix=whole_line_fix(answer, code, base),
+    )
 
 
 def _before_parsing(code: str, base: int) -> Problem | None:
@@ -162,7 +234,7 @@ def _before_parsing(code: str, base: int) -> Problem | None:
     return None
 
 
-def _unclear(code: str, base: int, error: UnexpectedInput) -> Problem:
+def _unclear(code: str, base: int, error: UnexpectedInput, source: Source) -> Problem:
     lowered = code.translate(_LOWER)
     at = getattr(error, "pos_in_stream", None)
     end: int | None = None
@@ -181,14 +253,14 @@ def _unclear(code: str, base: int, error: UnexpectedInput) -> Problem:
         end = start + 1
     first = _FIRST_WORD.match(lowered.lstrip())
     if first and first.group() not in LINE_WORDS:
-        found = _unknown_start(code, base, first.group())
-        if found is not None:
-            return found
+        return _unknown_start(code, base, first.group(), source)
     span = Span(base + start, base + end)
-    habit = habit_of(code)
-    if habit is not None:
-        message, help = habit
-        return Problem("line-unclear", ERROR, "this line cannot be read", message, span, help=help)
+    slip = _keyword_slip(code, base, start, names)
+    if slip is not None:
+        return slip
+    answer = answer_to(code, habit_reader(source))
+    if answer is not None:
+        return _answered(answer, code, base, span)
     if start >= len(code):
         tail = code.rsplit(maxsplit=1)[-1]
         message = f"The line ends after “{tail}”, where {expected_text(names)} should follow."
@@ -200,11 +272,66 @@ def _unclear(code: str, base: int, error: UnexpectedInput) -> Problem:
     return Problem("line-unclear", ERROR, "this line cannot be read", message, span)
 
 
-def _unknown_start(code: str, base: int, word: str) -> Problem | None:
+def _printed_end(row: RowLine, code: str, base: int, source: Source) -> Problem | None:
+    """``k to last 2``: words that end a fill, as print has them, where no fill stands before."""
+    fill = False
+    for step in row.body.steps if isinstance(row.body, Steps) else ():
+        fill = fill or isinstance(step, FillOf)
+        if isinstance(step, Special) and step.kind in ("last", "gap"):
+            if not fill:
+                answer = answer_to(code, habit_reader(source))
+                return _answered(answer, code, base, step.span) if answer is not None else None
+            fill = False
+    return None
+
+
+def _answered(answer: Answer, code: str, base: int, span: Span) -> Problem:
+    return Problem(
+        "line-unclear",
+        ERROR,
+        "this line cannot be read",
+        answer.message,
+        span,
+        help=answer.advice,
+        fix=whole_line_fix(answer, code, base),
+    )
+
+
+def _keyword_slip(code: str, base: int, start: int, names: set[str]) -> Problem | None:
+    """A slip of the keys in a word of the notation itself: ``motif rib ovr 2n``."""
+    found = _FIRST_WORD.match(code, start)
+    if found is None:
+        return None
+    words = {word for name in names if (word := keyword(name)) is not None}
+    close = nearest(found.group(), words)
+    if close is None or close == found.group().lower():
+        return None
+    line = code[: found.start()] + close + code[found.end() :]
+    if not reads(line):
+        return None
+    span = Span(base + found.start(), base + found.end())
+    return Problem(
+        "line-unclear",
+        ERROR,
+        "this line cannot be read",
+        f"“{found.group()}” is no word that can stand here.",
+        span,
+        help=f"did you mean “{close}”?",
+        fix=Fix(f"write “{close}”", (Edit(span, close),)),
+    )
+
+
+def _unknown_start(code: str, base: int, word: str, source: Source) -> Problem:
     """A line whose first word no line starts with: a slip of the keys, else a habit or unknown."""
     start = len(code) - len(code.lstrip())
     span = Span(base + start, base + start + len(word))
     close = nearest(word, LINE_WORDS)
+    corrected = code[:start] + (close or "") + code[start + len(word) :]
+    # A slip of one word is not to be told as a habit of print, nor the other way round.
+    slip = close is not None and reads(corrected)
+    answer = None if slip else answer_to(code, habit_reader(source))
+    if answer is not None:
+        return _answered(answer, code, base, span)
     if close is not None:
         return Problem(
             "unknown-word",
@@ -215,10 +342,6 @@ def _unknown_start(code: str, base: int, word: str) -> Problem | None:
             help=f"did you mean “{close}”?",
             fix=Fix(f"write “{close}”", (Edit(span, close),)),
         )
-    habit = habit_of(code)
-    if habit is not None:
-        message, help = habit
-        return Problem("line-unclear", ERROR, "this line cannot be read", message, span, help=help)
     return Problem(
         "unknown-word",
         ERROR,

@@ -483,6 +483,31 @@ class Shaper(Transformer[Token, tree.Statement]):
     def fill(self, left: Token, inner: tree.Steps, right: Token) -> tree.FillOf:
         return tree.FillOf(inner.steps, self._span(left, right))
 
+    def along(self, _word: Token, name: Token, edge: Token) -> _Part:
+        return _Part("along", self._name(name), self._span(_word, edge))
+
+    def hold_step(self, word: Token, number: Token, _as: Token, name: Token) -> tree.Special:
+        span = self._span(word, name)
+        return tree.Special("hold", self._count(number), self._name(name), span)
+
+    def take_step(self, word: Token, name: Token) -> tree.Special:
+        return tree.Special("take", None, self._name(name), self._span(word, name))
+
+    def pick_step(
+        self, word: Token, _up: Token, number: Token, along: _Part | None = None
+    ) -> tree.Special:
+        name = along.value if along is not None else None
+        return tree.Special("pick", self._count(number), name, self._span(word, along or number))
+
+    def to_last(self, word: Token, _last: Token, number: Token) -> tree.Special:
+        return tree.Special("last", self._count(number), None, self._span(word, number))
+
+    def to_before_gap(self, word: Token, number: Token, _before: Token, gap: Token) -> tree.Special:
+        return tree.Special("gap", self._count(number), None, self._span(word, gap))
+
+    def to_gap(self, word: Token, gap: Token) -> tree.Special:
+        return tree.Special("gap", None, None, self._span(word, gap))
+
     # --- pieces -------------------------------------------------------------
 
     def piece_line(self, word: Token, name: Token, *parts: _Part) -> tree.PieceLine:
@@ -503,7 +528,8 @@ class Shaper(Transformer[Token, tree.Statement]):
         count = self._count(rest[0]) if rest[0].type == "NUMBER" else None
         strand = next((part for part in rest if isinstance(part, tree.Name)), None)
         method = next((part.value for part in rest if isinstance(part, _Part)), None)
-        return tree.CastOnLine(count, strand, method, self._span(word, rest[-1]))
+        more = any(isinstance(part, Token) and part.type == "MORE" for part in rest)
+        return tree.CastOnLine(count, strand, method, self._span(word, rest[-1]), more)
 
     def bind_off_line(self, word: Token, *rest: Any) -> tree.BindOffLine:
         strand = next((part for part in rest if isinstance(part, tree.Name)), None)
@@ -560,5 +586,35 @@ class Shaper(Transformer[Token, tree.Statement]):
         tail = self._length(rest[-1]) if rest else None
         return tree.JoinByLine(by.value, tail, self._span(word, rest[-1] if rest else by))
 
-    def join_line(self, word: Token, round_: Token) -> tree.JoinLine:
-        return tree.JoinLine(self._span(word, round_))
+    def join_line(self, word: Token, *rest: Token) -> tree.JoinLine:
+        names = tuple(self._name(part) for part in rest if part.type == "NAME")
+        return tree.JoinLine(names, self._span(word, rest[-1]))
+
+    def hold_line(self, word: Token, what: Token, _as: Token, name: Token) -> tree.HoldLine:
+        count = self._count(what) if what.type == "NUMBER" else None
+        return tree.HoldLine(count, self._name(name), self._span(word, name))
+
+    def take_line(self, word: Token, *names: Token) -> tree.TakeLine:
+        return tree.TakeLine(tuple(map(self._name, names)), self._span(word, names[-1]))
+
+    def pick_line(self, word: Token, _up: Token, number: Token, *rest: Any) -> tree.PickLine:
+        strand = next((part for part in rest if isinstance(part, tree.Name)), None)
+        along = next((part for part in rest if isinstance(part, _Part)), None)
+        return tree.PickLine(
+            self._count(number),
+            strand,
+            along.value if along is not None else None,
+            self._span(word, rest[-1] if rest else number),
+        )
+
+    def begin_line(
+        self, word: Token, _round: Token, _after: Token, number: Token
+    ) -> tree.BeginLine:
+        return tree.BeginLine(self._count(number), self._span(word, number))
+
+    def leave_line(self, word: Token, what: Token, text: Token | None = None) -> tree.LeaveLine:
+        return tree.LeaveLine(
+            what.type == "LIVE",
+            self._text(text) if text is not None else None,
+            self._span(word, text or what),
+        )

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 # Terminals that stand for themselves are shown as written, in quotes.
 HUMAN: dict[str, str] = {
     "PATTERN": "“pattern”",
@@ -60,6 +62,18 @@ HUMAN: dict[str, str] = {
     "KEEP": "“keep”",
     "JOIN": "“join”",
     "TAIL": "“tail”",
+    "HOLD": "“hold”",
+    "ALL": "“all”",
+    "TAKE": "“take”",
+    "PICK": "“pick up”",
+    "UP": "“up”",
+    "ALONG": "“along”",
+    "LAST": "“last”",
+    "GAP": "“gap”",
+    "MORE": "“more”",
+    "LEAVE": "“leave”",
+    "LIVE": "“live”",
+    "BEGIN": "“begin round after”",
     "_IN": "“in”",
     "ROW": "“row”",
     "ROUND": "“round”",
@@ -121,6 +135,11 @@ LINE_WORDS: tuple[str, ...] = (
     "bind",
     "work",
     "join",
+    "hold",
+    "take",
+    "pick",
+    "leave",
+    "begin",
 )
 
 
@@ -135,3 +154,17 @@ def expected_text(names: set[str]) -> str:
     if len(words) == 1:
         return words[0]
     return ", ".join(words[:-1]) + " or " + words[-1]
+
+
+# Terminals that take several spellings; the one to propose for a slip.
+_SPELLED = {"_ROWS": "rows", "_STITCHES": "stitches", "ROW": "row", "ROUND": "round",
+            "_COLOUR": "colour", "CAST": "cast", "BIND": "bind"}  # fmt: skip
+
+
+def keyword(name: str) -> str | None:
+    """The word that a terminal stands for; None where it is no fixed word of three letters."""
+    word = _SPELLED.get(name)
+    if word is None:
+        shown = HUMAN.get(name, "")
+        word = shown.strip("“”") if re.fullmatch("“[a-z]{3,}”", shown) else None
+    return word

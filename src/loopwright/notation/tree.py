@@ -75,7 +75,23 @@ class FillOf:
     span: Span
 
 
-Node = Word | GroupOf | FillOf
+@dataclass(frozen=True, slots=True)
+class Special:
+    """A step that is no stitch word.
+
+    `kind` is ``hold`` (the next `count` stitches go onto a holder of that `name`), ``take`` (the
+    stitches of a holder come next on the left needle), ``pick`` (`count` are picked up along the
+    edge `name`), ``last`` or ``gap``: the fill before it ends `count` stitches before the end of
+    the needle, or before the gap that a turn has left.
+    """
+
+    kind: str
+    count: Count | None
+    name: Name | None
+    span: Span
+
+
+Node = Word | GroupOf | FillOf | Special
 
 
 @dataclass(frozen=True, slots=True)
@@ -316,12 +332,13 @@ class PieceLine:
 
 @dataclass(frozen=True, slots=True)
 class CastOnLine:
-    """`count` is None for ``cast on for width``."""
+    """`count` is None for ``cast on for width``; `more` where stitches hang already."""
 
     count: Count | None
     strand: Name | None
     method: Text | None
     span: Span
+    more: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -390,6 +407,53 @@ class WorkLine:
 
 @dataclass(frozen=True, slots=True)
 class JoinLine:
+    """``join round`` (no names), or ``join front, back``."""
+
+    names: tuple[Name, ...]
+    span: Span
+
+
+@dataclass(frozen=True, slots=True)
+class HoldLine:
+    """``hold 12 as thumb``; `count` is None for ``hold all as front``."""
+
+    count: Count | None
+    name: Name
+    span: Span
+
+
+@dataclass(frozen=True, slots=True)
+class TakeLine:
+    """``take thumb, palm``: held stitches come back onto the needle, in this order."""
+
+    names: tuple[Name, ...]
+    span: Span
+
+
+@dataclass(frozen=True, slots=True)
+class PickLine:
+    """``pick up 17 in A along left edge``."""
+
+    count: Count
+    strand: Name | None
+    edge: Name | None
+    span: Span
+
+
+@dataclass(frozen=True, slots=True)
+class LeaveLine:
+    """``leave round``, or ``leave live "graft the toes"`` (`live` is true)."""
+
+    live: bool
+    text: Text | None
+    span: Span
+
+
+@dataclass(frozen=True, slots=True)
+class BeginLine:
+    """``begin round after 9``: the rounds begin so many stitches later from here on."""
+
+    count: Count
     span: Span
 
 
@@ -424,6 +488,11 @@ Statement = (
     | WorkLine
     | JoinLine
     | JoinByLine
+    | HoldLine
+    | TakeLine
+    | PickLine
+    | LeaveLine
+    | BeginLine
 )
 
 

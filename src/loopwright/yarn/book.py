@@ -7,11 +7,22 @@ from dataclasses import replace
 
 from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.repeat import Chunk
-from loopwright.count.walk import Bound, Cast, Walk, Worked
+from loopwright.count.walk import Bound, Cast, Moved, Walk, Worked
 from loopwright.facts.amounts import EdgeYarn, edge_yarn
 from loopwright.facts.loops import rule_of_thumb
-from loopwright.model.pattern import Pattern, Piece, Yarn
-from loopwright.yarn.ledger import BIND_OFF, CAST_ON, END, Ledger, Lump, Part, Rows, RowYarn
+from loopwright.model.pattern import CastOn, LeaveLive, Pattern, PickUp, Piece, Yarn
+from loopwright.notation.tree import Name
+from loopwright.yarn.ledger import (
+    BIND_OFF,
+    CAST_ON,
+    END,
+    PICK_UP,
+    Ledger,
+    Lump,
+    Part,
+    Rows,
+    RowYarn,
+)
 from loopwright.yarn.loop import Loop, Loops
 
 
@@ -71,12 +82,16 @@ class _Book:
                     place, row, walk.piece, event.count, edge_yarn(CAST_ON, method), CAST_ON
                 )
             elif isinstance(event, Bound):
+                if isinstance(event.item, LeaveLive):
+                    continue
                 if event.item.strand is not None:
                     self.strand = event.item.strand.key
                 method = event.item.method.text if event.item.method else None
                 done = self._edge(
                     place, row, walk.piece, event.count, edge_yarn(BIND_OFF, method), BIND_OFF
                 )
+            elif isinstance(event, Moved):
+                done = self._moved(place, row, walk.piece, event)
             elif isinstance(event, Worked):
                 done = self._rows(place, event)
                 row = event.first_row + event.rows - 1
@@ -109,6 +124,23 @@ class _Book:
                 # A weighed swatch alone: the loop is about four stitch widths long.
                 metres += edge.tail_widths * count * loop.metres / rule_of_thumb("row yarn").high
         self.mine.append(Lump(kind, place, row, self.strand, metres, count))
+        return True
+
+    def _moved(self, place: int, row: int, piece: Piece, event: Moved) -> bool:
+        """Stitches picked up (a loop each) or cast on between two rows; held ones eat nothing."""
+        item = event.item
+        if not isinstance(item, PickUp | CastOn):
+            return True
+        if item.strand is not None:
+            self.strand = item.strand.key
+        if isinstance(item, CastOn):
+            method = item.method.text if item.method else "backward-loop"
+            return self._edge(place, row, piece, event.count, edge_yarn(CAST_ON, method), CAST_ON)
+        loop = self._loop(self.strand, None)
+        if loop is None:
+            return False
+        metres = event.count * loop.metres
+        self.mine.append(Lump(PICK_UP, place, row, self.strand, metres, event.count))
         return True
 
     def _rows(self, place: int, event: Worked) -> bool:
@@ -180,8 +212,9 @@ class _Book:
 
 def _first_named(walk: Walk) -> str | None:
     for event in walk.events:
-        if isinstance(event, Cast | Bound) and event.item.strand is not None:
-            return event.item.strand.key
+        strand = getattr(getattr(event, "item", None), "strand", None)
+        if isinstance(strand, Name):
+            return strand.key
         if isinstance(event, Worked):
             for entry in event.chunk.entries:
                 if entry.row.strand is not None:

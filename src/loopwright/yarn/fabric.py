@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from loopwright.count.affine import Affine
-from loopwright.count.row import total, work_row
+from loopwright.count.live import Live, total
+from loopwright.count.row import work_row
 from loopwright.count.tape import tape_of
 from loopwright.facts.amounts import fabric_ks, fabric_words
 from loopwright.facts.loops import loop_constants
@@ -76,10 +76,10 @@ def fabric_of_rows(
             return plain()
         if not count:
             count = sum(op.takes for op in tape.ops) + sum(op.takes for op in tape.fills)
-        outcome = work_row(tape, (Affine(count),))
-        if outcome.misfit is not None or count > _WIDEST or count < 1:
+        outcome = work_row(tape, Live.of(count))
+        if outcome.misfit is not None or count > _WIDEST or count < 1 or tape.turns:
             return plain()
-        if total(outcome.state).fixed != count:
+        if total(outcome.after(Live.of(count), in_round)).fixed != count:
             return plain()
         faces = list(_signs(row.body.steps, size, iter([f.fixed for f in outcome.fills])))
         stitches += len(faces)

@@ -13,7 +13,7 @@ from loopwright.count.repeat import Entry
 from loopwright.model.pattern import Motif, Piece, Row
 from loopwright.yarn.place import stitch_at
 
-CAST_ON, BIND_OFF, END = "cast-on", "bind-off", "end"
+CAST_ON, BIND_OFF, PICK_UP, END = "cast-on", "bind-off", "picking up", "end"
 
 
 @dataclass(frozen=True, slots=True)

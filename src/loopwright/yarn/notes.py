@@ -89,6 +89,15 @@ def join_notes(
     return {index: tuple(texts) for index, texts in out.items()}
 
 
+_PLACES = {
+    "cast-on": "in the cast-on",
+    "bind-off": "in the bind-off",
+    "picking up": "while you pick up stitches",
+    "end": "at the end of the work",
+    "row": "in this row",
+}
+
+
 def _join_sentence(
     pattern: Pattern, report: YarnReport, note: JoinNote, several: bool, inches_first: bool
 ) -> str:
@@ -99,11 +108,11 @@ def _join_sentence(
     rows = _sized(note.joins, lambda join: f"{join.spot.row:,}")
     stitches = _sized(note.joins, lambda join: f"{join.spot.stitch:,}")
     if all(join.spot.where != "row" for join in there):
-        where = f"in the {first.spot.where}"
+        where = _PLACES[first.spot.where]
     elif all(join.spot.stitch == 0 for join in there):
         where = f"at the start of Row {rows}"
     else:
-        where = f"in Row {rows}, after {stitches} sts"
+        where = f"in Row {rows}, after {stitches} stitches"
     tail = f"{inches(first.tail * 1000)} / {cm(first.tail * 1000)}"
     if not inches_first:
         tail = " / ".join(reversed(tail.split(" / ")))

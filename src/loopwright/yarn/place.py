@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from loopwright.model.body import Fill, Group, Step, Stitches
+from loopwright.notation.tree import Special
 
 _CRUMB = 1e-9  # loops; what rounding may lose
 
@@ -33,6 +34,13 @@ def _reach(
             inner = step.steps
             number = next(fills, 0)
             takes, each = _measure(inner, size)
+        elif isinstance(step, Special):
+            inner = ()
+            number = step.count.at(size) if step.count is not None else 0
+            takes = 1 if step.kind == "hold" else 0
+            each = 1.0 if step.kind == "pick" else 0.0
+            if step.kind not in ("hold", "pick"):
+                continue
         elif step.into is not None:
             inner = ()
             number = 1
@@ -73,7 +81,7 @@ def _measure(steps: tuple[Step, ...], size: int) -> tuple[int, float]:
         if isinstance(step, Stitches):
             taken += step.stitch.takes * step.number(size)
             loops += step.stitch.yarn * step.number(size)
-        else:
+        elif not isinstance(step, Special):
             more, each = _measure(step.steps, size)
             into = step.into if isinstance(step, Group) else None
             times = step.number(size) if isinstance(step, Group) and into is None else 1

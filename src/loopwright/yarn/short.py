@@ -144,6 +144,8 @@ class _Finder:
         """The fewest stitches less to cast on, and the cast-on then; 0 where none is found."""
         if len(self.pattern.pieces) != 1 or self.walks[0].cast_on is None:
             return 0, 0
+        if ended_by_yarn(self.pattern):
+            return 0, 0  # a narrower piece would only be worked longer
         walk = self.walks[0]
         now = walk.cast_on or 0
         counts = counts_for(self.pattern, walk.piece, walk.size, self.tapes)
@@ -151,7 +153,7 @@ class _Finder:
 
         def lasts(count: int) -> bool | None:
             tried = walk_piece(
-                self.pattern, walk.piece, size, self.tapes, self.repeater, None, count, {}
+                self.pattern, walk.piece, size, self.tapes, self.repeater, None, count
             )
             if not tried.sound:
                 return None

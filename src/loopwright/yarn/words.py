@@ -42,6 +42,8 @@ def spot_text(spot: Spot) -> str:
     """``in row 38, after 112 of 180 stitches``."""
     if spot.where == "cast-on":
         return f"in the cast-on, after {spot.stitch:,} of {spot.stitches:,} stitches"
+    if spot.where == "picking up":
+        return f"while picking up, after {spot.stitch:,} of {spot.stitches:,} stitches"
     if spot.where == "bind-off":
         return f"in the bind-off, after {spot.stitch:,} of {spot.stitches:,} stitches"
     if spot.where == "end":

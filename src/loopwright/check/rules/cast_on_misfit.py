@@ -32,7 +32,7 @@ def check(context: Context) -> Iterator[Problem]:
         numbers = " or ".join(near)
         what = "The cast-on" if first.detail == "cast-on" else "Before this line the piece"
         message = (
-            f"{motif.name.text} is worked over {motif.form}. {what} has "
+            f"“{motif.name.text}” is worked over {motif.form}. {what} has "
             f"{count_of(count, 'stitch')}{in_size(context, first.size)}, which is none of its "
             "counts."
         )

@@ -16,7 +16,7 @@ def check(context: Context) -> Iterator[Problem]:
         assert first.motif is not None
         name = first.motif.name.text
         message = (
-            f"{name} begins with {count_of(count, 'stitch')}{in_size(context, first.size)} and "
+            f"“{name}” begins with {count_of(count, 'stitch')}{in_size(context, first.size)} and "
             f"is to be worked until {target:,}. "
         )
         if count == target:

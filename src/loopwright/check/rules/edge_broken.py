@@ -69,7 +69,8 @@ def _check(
                 place = _out_of_turn(item, size, phases)
             if place is not None:
                 said.add(row.place)
-                yield _problem(context, edge, item, place, count, size, name)
+                seed = _seed_wanted(item, place, count, size, phases)
+                yield _problem(context, edge, item, place, count, size, name, seed)
                 break
 
 
@@ -86,22 +87,44 @@ def _out_of_turn(item: EdgeRow, size: int, phases: dict[str, bool]) -> str | Non
     return None
 
 
+def _seed_wanted(item: EdgeRow, place: str, count: int, size: int, phases: dict[str, bool]) -> str:
+    """The stitches of a seed edge at this place of the row, as they are worked: ``p1 k1``.
+
+    The outermost stitch goes by the rows that were right before; where there is none, by the
+    row's own outermost stitch.
+    """
+    side = place if item.rs else {"beginning": "end", "end": "beginning"}[place]
+    turn = phases.get(side)
+    own = seed_phase(item, place, size)
+    face = (turn == (item.number % 2 == 1)) if turn is not None else own is not False
+    signs = ["k1" if (face == item.rs) == (stitch % 2 == 0) else "p1" for stitch in range(count)]
+    shown = signs if place == "beginning" else signs[::-1]
+    return " ".join(shown[:8]) + (" …" if count > 8 else "")
+
+
 def _problem(
-    context: Context, edge: Edge, item: EdgeRow, place: str, count: int, size: int, name: str
+    context: Context,
+    edge: Edge,
+    item: EdgeRow,
+    place: str,
+    count: int,
+    size: int,
+    name: str,
+    seed: str,
 ) -> Problem:
     row = item.row
     items = outer(row.body.steps, count, size, place == "end")
     signs = [i.sign if i.sign != "?" else "another stitch" for i in items]
     shown = signs if place == "beginning" else signs[::-1]
     side = "right" if item.rs else "wrong"
-    label = f"row {row.number} of {name}" if row.number else f"this row of {name}"
+    label = f"row {row.number} of “{name}”" if row.number else f"this row of “{name}”"
     verb = "begins" if place == "beginning" else "ends"
     span = row.at(row.span) if row.as_row else row.in_body(row.body.span)
     want = {
         "garter": f"k{count}",
         "stockinette": f"{'k' if item.rs else 'p'}{count}",
         "slipped": "sl1 at its beginning and k1 at its end",
-        "seed": "k1 p1 by turns, against the row below",
+        "seed": f"{seed}, against the row below",
     }[edge.kind]
     return Problem(
         "edge-broken",
@@ -112,7 +135,7 @@ def _problem(
         span,
         (Label(edge.span, "the edge"),),
         f"{verb.removesuffix('s')} it with {want}."
-        if edge.kind in ("garter", "stockinette")
+        if edge.kind in ("garter", "stockinette", "seed")
         else f"work {want}.",
         (),
     )

@@ -68,7 +68,7 @@ def _look(context: Context, motif: Motif) -> Iterator[Problem]:
             "edge-odd-one-out",
             WARNING,
             "one row's border differs from the others'",
-            f"Rows {listed(others)} of {motif.name.text} have a border of "
+            f"Rows {listed(others)} of “{motif.name.text}” have a border of "
             f"{count_of(count, 'stitch')} in {kind}; row {row.number} breaks it at its {place}.",
             span,
             help=f"work the border there too, and declare it: “edge {count} {kind}”.",

@@ -20,12 +20,28 @@ _CASES = {
         "keep one fill in the row, or part the two by a marker (sm).",
     ),
     "inside": (
-        "A marker stands inside this fill, so each repeat of it would place or pass one.",
-        "put the marker before or behind the fill.",
+        "A marker or a turn stands inside this fill, so each repeat of it would work one.",
+        "put it before or behind the fill.",
     ),
     "into": (
         "What is all worked into the same stitch can hold neither a fill nor a marker.",
         "write the stitches out: “(k1 yo k1) in 1”.",
+    ),
+    "turn": (
+        "The row turns before its end, so the fill before the turn must say where it stops.",
+        "write “to last 5” behind the fill, or “to 1 before gap”: * k1 * to last 5 turn.",
+    ),
+    "turned": (
+        "The work has been turned before this step, so it belongs to the next row.",
+        "write the way back as a row of its own.",
+    ),
+    "anchor": (
+        "These words say where a fill ends, but no fill stands before them.",
+        "put the stitches that are repeated up to there between stars: * k1 * to last 5.",
+    ),
+    "no-gap": (
+        "No gap lies ahead in this row: a turn leaves one, and the row after the next meets it.",
+        "write “to last 5” for so many before the end, or turn in an earlier row.",
     ),
     "markers": (
         f"More than {MAX_MARKERS:,} markers are worked in this row.",

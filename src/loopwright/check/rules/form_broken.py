@@ -36,7 +36,7 @@ def _problem(context: Context, proofs: list[Proof]) -> Problem:
     where = in_size(context, proof.size) if len(proofs) < len(context.sizes) else ""
     at = f"On {form} with n = {misfit.n}" if form.unit else f"On {form} stitches"
     message = (
-        f"{at} row {snag.row.number} of {motif.name.text} has "
+        f"{at} row {snag.row.number} of “{motif.name.text}” has "
         f"{count_of(misfit.have, 'stitch')}{where}"
     )
     if misfit.kind == "uneven":

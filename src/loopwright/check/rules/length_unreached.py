@@ -16,16 +16,16 @@ def check(context: Context) -> Iterator[Problem]:
         name = first.motif.name.text
         where = in_size(context, first.size)
         if first.detail == "strand":
-            message = f"No row of {name} is worked with that strand, so it never ends by it."
+            message = f"No row of “{name}” is worked with that strand, so it never ends by it."
             help = "name a strand that the motif's rows use."
         elif first.detail == "spent":
-            message = f"The strand is used up before one repeat of {name} is done{where}."
+            message = f"The strand is used up before one repeat of “{name}” is done{where}."
             help = "give the strand more balls, or keep fewer rows."
         else:
             target, done, one = (n / 10 for n in first.numbers)
             message = (
                 f"The piece is {done:g} cm long here{where} and is to reach {target:g} cm, but "
-                f"{name} is {one:g} cm high: not even half of it fits."
+                f"“{name}” is {one:g} cm high: not even half of it fits."
             )
             help = "make the piece longer, or leave the motif out."
         yield context.problem(group, "the length is never reached", message, help=help)

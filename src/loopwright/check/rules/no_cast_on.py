@@ -14,9 +14,10 @@ def check(context: Context) -> Iterator[Problem]:
         first = group[0]
         name = first.piece.name.text
         message = {
-            "never": f"This line of {name} comes before anything is cast on.",
-            "bound": f"{name} is already bound off here: no stitch hangs on the needle.",
-            "empty": f"Nothing is ever cast on for {name}.",
+            "never": f"This line of “{name}” comes before anything is cast on.",
+            "bound": f"“{name}” is already bound off here: no stitch hangs on the needle.",
+            "more": f"No stitch of “{name}” hangs on the needle, so none can be added.",
+            "empty": f"Nothing is ever cast on for “{name}”.",
         }[first.detail]
         yield context.problem(
             group, "there is no stitch to work", message, help="write “cast on 20” before it."

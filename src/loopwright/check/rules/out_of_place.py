@@ -2,8 +2,24 @@
 
 from __future__ import annotations
 
-from loopwright.check.rule import Rule, found_while_reading
-from loopwright.problem import ERROR
+from collections.abc import Iterator
+
+from loopwright.check.context import Context
+from loopwright.check.rule import Rule
+from loopwright.problem import ERROR, Problem
+
+
+def check(context: Context) -> Iterator[Problem]:
+    """Lines in a wrong block are said by the reader; this is what only the walk can know."""
+    for group in context.findings("out-of-place"):
+        yield context.problem(
+            group,
+            "no round is worked here",
+            "“begin round after” moves the beginning of the rounds, but here the piece is worked "
+            "back and forth.",
+            help="write it behind “join round”, and behind the rows that turn back.",
+        )
+
 
 RULE = Rule(
     name="out-of-place",
@@ -24,5 +40,5 @@ piece swatch flat
   rows 8: knit
   bind off
 """,
-    check=found_while_reading,
+    check=check,
 )

@@ -20,7 +20,7 @@ def check(context: Context) -> Iterator[Problem]:
             yield context.problem(
                 group,
                 "a motif of rounds is worked flat",
-                f"{name} is written in rounds, each a right-side row, but the piece is worked "
+                f"“{name}” is written in rounds, each a right-side row, but the piece is worked "
                 "flat here.",
                 help="write “join round” before it, or write the motif in rows.",
                 labels=labels,
@@ -29,7 +29,7 @@ def check(context: Context) -> Iterator[Problem]:
             yield context.problem(
                 group,
                 "right-side rows land on the wrong side",
-                f"{name} has {first.numbers[0]} rows. Repeated flat, its second time begins on "
+                f"“{name}” has {first.numbers[0]} rows. Repeated flat, its second time begins on "
                 "the other side, so its right-side rows land on the wrong side.",
                 help="give the motif an even number of rows (write it out twice if need be).",
                 labels=labels,
@@ -43,7 +43,7 @@ def check(context: Context) -> Iterator[Problem]:
                 "the motif begins on the wrong side"
                 if not rs
                 else "the motif begins on the right side",
-                f"Row 1 of {name} is a {starts}-side row, but row {row:,} of the piece, where it "
+                f"Row 1 of “{name}” is a {starts}-side row, but row {row:,} of the piece, where it "
                 f"begins, is a {side}-side row.",
                 help="work one row more or fewer before it"
                 + (", or let the motif start on the wrong side (“starts ws”)." if not rs else "."),

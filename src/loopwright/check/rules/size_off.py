@@ -53,7 +53,7 @@ def _check(context: Context, piece: Piece, kind: str, measure: Quantity) -> Iter
         "size-off",
         WARNING,
         f"the {kind} and the counts do not agree",
-        f"The {way} of {piece.name.text} at the stated gauge do not give the stated {kind}: "
+        f"The {way} of “{piece.name.text}” at the stated gauge do not give the stated {kind}: "
         f"{'; '.join(texts)}. That is more than half a repeat off.",
         measure.span,
         help=f"state the {kind} that the counts give, or let Loopwright find the counts: "

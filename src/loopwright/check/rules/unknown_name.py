@@ -16,6 +16,8 @@ _EXAMPLES = {
     "shade": 'shade {0} "Its name" of YARN, colour #2f5d62',
     "yarn": 'yarn {0} "What it is": 100 g 200 m',
 }
+# What print says behind “in” where no strand is meant: bind off in pattern.
+_MANNERS = ("pattern", "patt", "rib", "ribbing", "knit", "purl")
 
 
 def _known(pattern: Pattern) -> dict[str, dict[str, str]]:
@@ -38,14 +40,19 @@ def check(context: Context) -> Iterator[Problem]:
         fix = None
         others = [k for k in known if k != kind and name.key in known[k]]
         close = nearest(name.key, known[kind])
-        if others:
+        if kind == "strand" and name.key in _MANNERS:
+            help = (
+                f"behind “in” stands the strand; how it is worked is a note: "
+                f'note "Bind off in {name.text}."'
+            )
+        elif others:
             help = f"“{name.text}” is a {others[0]}; here the name of a {kind} is wanted."
         elif close is not None:
             spelled = known[kind][close]
             help = f"did you mean “{spelled}”?"
             fix = Fix(f"write “{spelled}”", (Edit(name.span, spelled),))
         else:
-            have = listed(known[kind].values())
+            have = listed([f"“{text}”" for text in known[kind].values()])
             help = f"the file has {have}; or add: " if have else "add: "
             help += _EXAMPLES[kind].format(name.text)
         yield Problem(

@@ -9,7 +9,9 @@ from loopwright.check.context import Context
 from loopwright.check.rule import Rule
 from loopwright.model.pattern import UnknownWord
 from loopwright.model.stitch import Dictionary
+from loopwright.notation.habits import LOOKED_AT, plain, printed_row
 from loopwright.notation.near import nearest
+from loopwright.notation.parse import habit_reader, split_comment, whole_line_fix
 from loopwright.problem import ERROR, Edit, Fix, Problem
 
 _GUESSED = 200  # unknown words for which a near one is looked for
@@ -53,7 +55,23 @@ def check(context: Context) -> Iterator[Problem]:
     for word in context.pattern.unknown_words:
         lines.setdefault(source.line_column(word.span.start)[0], []).append(word)
     said: list[UnknownWord] = []
-    for words in lines.values():
+    reader = habit_reader(source) if lines else None
+    for looked, (line, words) in enumerate(lines.items()):
+        code, _ = split_comment(source.line_text(line))
+        if reader is not None and looked < _GUESSED and len(code) <= LOOKED_AT:
+            answer = printed_row(plain(code), reader)
+            if answer is not None:
+                # The row is in the words of print: it is answered as a whole.
+                yield Problem(
+                    "unknown-word",
+                    ERROR,
+                    f"there is no stitch “{words[0].text}”",
+                    answer.message,
+                    words[0].span,
+                    help=answer.advice,
+                    fix=whole_line_fix(answer, code, source.line_starts[line - 1]),
+                )
+                continue
         # A phrase of printed patterns is one slip, however many words it has.
         phrase = [word for word in words if word.text in _HABITS]
         said += phrase[:1] or words

@@ -50,6 +50,8 @@ def _place(context: Context, news: ShortNews) -> str:
     size = in_size(context, news.size)
     if news.where == "cast-on":
         where = f"in the cast-on of {news.piece}"
+    elif news.where == "picking up":
+        where = f"where stitches of {news.piece} are picked up"
     elif news.where == "bind-off":
         where = f"in the bind-off of {news.piece}, after {news.stitch:,} of {news.of:,} stitches"
     elif news.where == "row" and news.row is not None:

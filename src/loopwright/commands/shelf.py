@@ -1,0 +1,120 @@
+"""Many sources at once, for `loopwright build`: progress, what was skipped, and a summary."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Protocol
+
+from loopwright.build import BuildOptions
+from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, Usage, say
+from loopwright.files import write_inside
+from loopwright.shelf import (
+    Done,
+    Job,
+    Record,
+    jobs_in,
+    run_here,
+    run_in_pool,
+    run_on_scheduler,
+    workers_of,
+)
+
+
+class Progress(Protocol):
+    """What is told while the work goes on."""
+
+    def one(self, path: str, trouble: str) -> None:
+        """A source is done; `trouble` is empty where all is well."""
+
+
+def build_shelf(
+    paths: Sequence[str],
+    options: BuildOptions,
+    out: str,
+    workers: int | None,
+    scheduler: str | None,
+) -> int:
+    """Build every source below some paths into a folder; gives the exit status."""
+    folder = Path(out)
+    try:
+        jobs = jobs_in(paths)
+    except ValueError as error:
+        raise Usage(str(error)) from None
+    record = Record(folder)
+    todo = [job for job in jobs if not record.is_fresh(job, options)]
+    by_path = {job.path: job for job in todo}
+    failures: list[Done] = []
+    built = 0
+    try:
+        with _progress(len(todo)) as progress:
+            for done in _results(todo, options, workers, scheduler):
+                for name, data in done.made:
+                    write_inside(folder, name, data)
+                if done.trouble:
+                    failures.append(done)
+                else:
+                    built += 1
+                    record.note(by_path[done.path], options, done.made)
+                progress.one(done.path, done.trouble)
+    finally:
+        # What is done stays done, whatever stops the rest.
+        if built:
+            record.save()
+    for failure in sorted(failures, key=lambda done: done.path):
+        print(f"failed: {failure.path}: {failure.trouble}")
+    print(f"{built} built, {len(jobs) - len(todo)} unchanged, {len(failures)} failed")
+    if any(failure.lost for failure in failures):
+        return BAD_CALL
+    return BAD_PATTERN if failures else OK
+
+
+def _results(
+    jobs: list[Job], options: BuildOptions, workers: int | None, scheduler: str | None
+) -> Iterator[Done]:
+    if scheduler is not None:
+        try:
+            yield from run_on_scheduler(jobs, options, scheduler)
+        except ImportError:
+            raise Usage(
+                "--scheduler needs Dask's distributed scheduler: pip install 'loopwright[shelf]'"
+            ) from None
+        except OSError as error:
+            raise Usage(f"no scheduler answers at {scheduler}: {error}") from None
+        return
+    number = min(workers_of(workers), len(jobs))
+    yield from run_here(jobs, options) if number < 2 else run_in_pool(jobs, options, number)
+
+
+class _Lines:
+    """Plain lines, where no terminal shows a bar."""
+
+    def __init__(self, total: int) -> None:
+        self.total = total
+        self.done = 0
+
+    def one(self, path: str, trouble: str) -> None:
+        self.done += 1
+        say(f"[{self.done}/{self.total}] {path}{': failed' if trouble else ''}")
+
+
+@contextmanager
+def _progress(total: int) -> Iterator[Progress]:
+    if not sys.stderr.isatty() or total == 0:
+        yield _Lines(total)
+        return
+    from rich.console import Console
+    from rich.progress import BarColumn, MofNCompleteColumn, TextColumn, TimeRemainingColumn
+    from rich.progress import Progress as Bar
+
+    columns = (TextColumn("building"), BarColumn(), MofNCompleteColumn(), TimeRemainingColumn())
+    with Bar(*columns, console=Console(stderr=True), transient=True) as bar:
+        task = bar.add_task("building", total=total)
+
+        class Shown:
+            def one(self, path: str, trouble: str) -> None:
+                bar.advance(task)
+
+        yield Shown()

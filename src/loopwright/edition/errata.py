@@ -1,0 +1,174 @@
+"""What changed between two versions of a pattern, in the words of the pattern."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from difflib import SequenceMatcher
+
+from loopwright.count.walk import Walk
+from loopwright.edition.document import Document, Line, Section
+from loopwright.edition.words import make_document
+from loopwright.model.pattern import Pattern
+
+HEADING = "Changes since the last print"
+
+
+@dataclass(frozen=True, slots=True)
+class Version:
+    """A checked pattern: what `make_document` takes."""
+
+    pattern: Pattern
+    walks: tuple[Walk, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """One entry: `where` in the pattern, what `was` there and what `now` is (empty: nothing).
+
+    `sizes` are those whose own lines differ, in the new order; empty where all of them do.
+    """
+
+    where: str
+    was: str
+    now: str
+    sizes: tuple[str, ...] = ()
+
+    def __str__(self) -> str:
+        sizes = f" (size{'s' if len(self.sizes) > 1 else ''} {', '.join(self.sizes)})"
+        head = f"{self.where}{sizes if self.sizes else ''}: "
+        if not self.was:
+            return f"{head}new: {self.now}"
+        if not self.now:
+            return f"{head}left out, was: {self.was}"
+        return f"{head}was: {self.was} Is: {self.now}"
+
+
+@dataclass(frozen=True, slots=True)
+class _Entry:
+    place: str  # the heading it stands under
+    label: str
+    text: str
+
+
+def errata(old: Version, new: Version, units: str | None = None) -> tuple[Change, ...]:
+    """The changes from `old` to `new`, in the order of the new pattern.
+
+    Both must be versions without errors. Compares what is printed: facts, materials and every
+    instruction; a change of the source that prints the same is none.
+    """
+    changes = _differences(_document(old, None, units), _document(new, None, units))
+    names = [name for name in new.pattern.sizes if name in old.pattern.sizes]
+    if len(names) < 2:
+        return tuple(changes)
+    touched: dict[tuple[str, str], list[str]] = {}
+    for name in names:
+        for change in _differences(_document(old, name, units), _document(new, name, units)):
+            touched.setdefault(_key(change.where), []).append(name)
+    out = []
+    for change in changes:
+        sizes = touched.get(_key(change.where), [])
+        narrowed = tuple(sizes) if 0 < len(sizes) < len(names) else ()
+        out.append(Change(change.where, change.was, change.now, narrowed))
+    return tuple(out)
+
+
+def with_errata(doc: Document, changes: tuple[Change, ...]) -> Document:
+    """The document with a last section that lists the changes."""
+    from dataclasses import replace
+
+    if not changes:
+        lines: tuple[Line, ...] = (Line("note", "", "Nothing that is printed has changed.", ""),)
+    else:
+        lines = tuple(Line("note", "", str(change), "") for change in changes)
+    return replace(doc, sections=(*doc.sections, Section(HEADING, 2, lines)))
+
+
+def _key(where: str) -> tuple[str, str]:
+    """A place without the words that sizes change: its heading and the start of its label."""
+    heading, _, label = where.partition(", ")
+    return heading, label.split(" (")[0]
+
+
+def _document(version: Version, size: str | None, units: str | None) -> Document:
+    return make_document(version.pattern, version.walks, size, units)
+
+
+def _differences(old: Document, new: Document) -> list[Change]:
+    before, after = _entries(old), _entries(new)
+    matcher = SequenceMatcher(None, before, after, autojunk=False)
+    out: list[Change] = []
+    for tag, i1, i2, j1, j2 in matcher.get_opcodes():
+        if tag != "equal":
+            out += _paired(before[i1:i2], after[j1:j2])
+    return out
+
+
+def _paired(before: list[_Entry], after: list[_Entry]) -> list[Change]:
+    """Lines that stand in one another's place: first those of one label, then in order."""
+    left = list(before)
+    out: list[Change] = []
+    for now in after:
+        same = next((e for e in left if (e.place, e.text) == (now.place, now.text)), None)
+        if same is not None and same.label != now.label:
+            # The same words at other row numbers.
+            left.remove(same)
+            out.append(
+                Change(_where(same), f"{same.label.rstrip(':')}.", f"{now.label.rstrip(':')}.")
+            )
+            continue
+        was = next((e for e in left if (e.place, e.label) == (now.place, now.label)), None)
+        if was is None:
+            out.append(Change(_where(now), "", now.text))
+            continue
+        left.remove(was)
+        out.append(Change(_where(now), was.text, now.text))
+    gone = [Change(_where(e), e.text, "") for e in left]
+    # A line whose label changed as well: one entry that shows both.
+    for lost in list(gone):
+        fresh = next((c for c in out if not c.was and _head(c) == _head(lost)), None)
+        if fresh is not None:
+            out[out.index(fresh)] = Change(fresh.where, lost.was, fresh.now)
+            gone.remove(lost)
+    return out + gone
+
+
+def _head(change: Change) -> str:
+    return change.where.split(", ")[0]
+
+
+def _where(entry: _Entry) -> str:
+    return ", ".join(part for part in (entry.place, entry.label.rstrip(":")) if part)
+
+
+def _entries(doc: Document) -> list[_Entry]:
+    """Everything printed, a line each, under its heading."""
+    out = [
+        _Entry("Title", "", doc.title),
+        _Entry("Designer", "", doc.designer),
+        _Entry("Summary", "", doc.summary),
+        _Entry("Level", "", doc.level),
+        _Entry("Sizes", "", ", ".join(doc.sizes)),
+    ]
+    if doc.finished is not None:
+        out += [
+            _Entry("Finished measurements", f"{row[0]} {head.lower()}", cell)
+            for row in doc.finished.rows
+            for head, cell in zip(doc.finished.head[1:], row[1:], strict=True)
+        ]
+    for heading, lines in (
+        ("Gauge", doc.gauge),
+        ("Needles", doc.needles),
+        ("Yarn", doc.yarns),
+        ("Notions", doc.notions),
+        ("Notes", doc.notes),
+        ("For safety", doc.cautions),
+    ):
+        out += [_Entry(heading, "", line) for line in lines]
+    for shade in doc.shades:
+        amount = f"{shade.amount}, strand {shade.strand}" if shade.strand else shade.amount
+        out.append(_Entry("Shades", shade.name, amount or shade.name))
+    for section in doc.sections:
+        for line in section.lines:
+            text = " ".join(part for part in (line.text, line.count) if part)
+            out.append(_Entry(section.heading, line.label, text))
+    return [entry for entry in out if entry.text]

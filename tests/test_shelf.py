@@ -1,0 +1,256 @@
+"""Many sources at once: each built exactly once, the unchanged ones not at all."""
+
+from __future__ import annotations
+
+import json
+import os
+import signal
+import subprocess
+import sys
+import threading
+import time
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from loopwright import cli, shelf
+from loopwright.build import BuildOptions
+from loopwright.shelf import RECORD, Done, Job, build_job, jobs_in, run_in_pool, run_on_scheduler
+
+TEXT = BuildOptions(("text",))
+
+
+def source(title: str, count: int = 20) -> str:
+    return f'pattern "{title}"\npiece cloth flat\n  cast on {count}\n  rows 4: knit\n  bind off\n'
+
+
+@pytest.fixture
+def folder(tmp_path: Path) -> Path:
+    here = tmp_path / "shelf"
+    (here / "hats").mkdir(parents=True)
+    (here / ".hidden").mkdir()
+    (here / "one.loop").write_text(source("One"))
+    (here / "two.loop").write_text(source("Two"))
+    (here / "hats" / "one.loop").write_text(source("Hat One"))
+    (here / ".hidden" / "no.loop").write_text(source("No"))
+    (here / "note.txt").write_text("not a pattern")
+    return here
+
+
+def build(*args: object) -> int:
+    return cli.main(["build", *map(str, args)])
+
+
+def test_a_folder_is_built_with_all_below_it(
+    folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    out = tmp_path / "out"
+    assert build(folder, "--to", "text", "--out", out) == 0
+    captured = capsys.readouterr()
+    assert captured.out.splitlines()[-1] == "3 built, 0 unchanged, 0 failed"
+    assert "[3/3]" in captured.err
+    made = sorted(p.relative_to(out).as_posix() for p in out.rglob("*.txt"))
+    assert made == ["hats/one.txt", "one.txt", "two.txt"]
+    assert "HAT ONE" in (out / "hats" / "one.txt").read_text()
+
+
+def test_what_is_unchanged_is_skipped_and_what_changed_is_not(
+    folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    out = tmp_path / "out"
+
+    def summary(*more: str) -> str:
+        build(folder, "--to", "text", "--out", out, *more)
+        return capsys.readouterr().out.splitlines()[-1]
+
+    assert summary() == "3 built, 0 unchanged, 0 failed"
+    assert summary() == "0 built, 3 unchanged, 0 failed"
+    (folder / "two.loop").write_text(source("Two", 22))
+    assert summary() == "1 built, 2 unchanged, 0 failed"
+    assert summary("--counts", "all") == "3 built, 0 unchanged, 0 failed"
+    (out / "one.txt").write_text("spoilt")
+    assert summary("--counts", "all") == "1 built, 2 unchanged, 0 failed"
+    (out / RECORD).unlink()
+    assert summary("--counts", "all") == "3 built, 0 unchanged, 0 failed"
+    (out / RECORD).write_text('{"built": [1, 2')
+    assert summary("--counts", "all") == "3 built, 0 unchanged, 0 failed"
+
+
+def test_a_new_version_builds_anew(folder: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    (job, *_) = jobs_in([str(folder)])
+    before = job.key(TEXT)
+    monkeypatch.setattr(shelf, "__version__", "99")
+    assert job.key(TEXT) != before
+
+
+def test_failures_come_at_the_end_and_the_rest_is_built(
+    folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (folder / "bad.loop").write_text(source("Bad").replace("rows 4: knit", "row: k21"))
+    (folder / "bytes.loop").write_bytes(b"\xff\xfe\x00")
+    out = tmp_path / "out"
+    assert build(folder, "--to", "text", "--out", out) == 1
+    lines = capsys.readouterr().out.splitlines()
+    assert "bad.loop: 1 error; line 4: the row works more stitches" in lines[-3]
+    assert "bytes.loop: no UTF-8 text" in lines[-2]
+    assert lines[-1] == "3 built, 0 unchanged, 2 failed"
+    assert not (out / "bad.txt").exists()
+
+
+def test_two_sources_of_one_name_are_refused(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    for name in ("a", "b"):
+        (tmp_path / name).mkdir()
+        (tmp_path / name / "hat.loop").write_text(source(name))
+    status = build(tmp_path / "a" / "hat.loop", tmp_path / "b" / "hat.loop", "--out", tmp_path)
+    assert status == 2
+    assert "would both be written as hat" in capsys.readouterr().err
+
+
+def test_an_empty_folder_and_a_missing_file(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert build(tmp_path, "--out", tmp_path / "o") == 2
+    assert "holds no pattern source" in capsys.readouterr().err
+    assert build(tmp_path / "x.loop", tmp_path / "y.loop", "--out", tmp_path / "o") == 2
+
+
+def test_outputs_are_not_written_through_links(
+    folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    out, elsewhere = tmp_path / "out", tmp_path / "elsewhere"
+    out.mkdir()
+    elsewhere.mkdir()
+    (out / "hats").symlink_to(elsewhere)
+    assert build(folder, "--to", "text", "--out", out) == 2
+    assert "link" in capsys.readouterr().err
+    assert list(elsewhere.iterdir()) == []
+    (out / "one.txt").unlink(missing_ok=True)
+    (out / "one.txt").symlink_to(elsewhere / "target.txt")
+    assert build(folder / "one.loop", "--to", "text", "--out", out) == 2
+    assert list(elsewhere.iterdir()) == []
+
+
+def many(number: int) -> list[Job]:
+    return [Job(f"{n}.loop", source(f"P{n}", 20 + n).encode(), str(n)) for n in range(number)]
+
+
+def test_a_pool_gives_each_once() -> None:
+    jobs = many(12)
+    done = list(run_in_pool(jobs, TEXT, 2))
+    assert sorted(d.path for d in done) == sorted(job.path for job in jobs)
+    assert all(not d.trouble and len(d.made) == 1 for d in done)
+    assert {d.path: d.made for d in done} == {d.path: d.made for d in map(_here, jobs)}
+
+
+def _here(job: Job) -> Done:
+    return build_job(job, TEXT)
+
+
+def _die_once(job: Job, options: BuildOptions) -> Done:
+    """Kills its process the first time it meets the marked job."""
+    mark = Path(job.data.decode())
+    if job.path == "1.loop" and not mark.exists():
+        mark.write_text("")
+        os.kill(os.getpid(), signal.SIGKILL)
+    return Done(job.path, ((f"{job.stem}.txt", b"x"),), "")
+
+
+@pytest.mark.skipif(sys.platform == "darwin", reason="the patched worker needs a forked process")
+def test_a_killed_worker_loses_nothing(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    monkeypatch.setattr(shelf, "build_job", _die_once)
+    jobs = [Job(f"{n}.loop", str(tmp_path / "mark").encode(), str(n)) for n in range(6)]
+    done = list(run_in_pool(jobs, TEXT, 2))
+    assert sorted(d.path for d in done) == [f"{n}.loop" for n in range(6)]
+    assert not any(d.trouble for d in done)
+
+
+def test_an_interrupt_stops_cleanly(tmp_path: Path) -> None:
+    here = tmp_path / "shelf"
+    here.mkdir()
+    for n in range(400):
+        (here / f"{n}.loop").write_text(source(f"P{n}", 20 + n))
+    out = tmp_path / "out"
+    command = [sys.executable, "-m", "loopwright", "build", str(here), "--out", str(out),
+               "--to", "text,html", "--jobs", "2"]  # fmt: skip
+    process = subprocess.Popen(
+        command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, start_new_session=True
+    )
+    deadline = time.monotonic() + 60
+    while len(list(out.glob("*.html"))) < 5 and time.monotonic() < deadline:
+        time.sleep(0.02)
+    os.killpg(process.pid, signal.SIGINT)
+    _, err = process.communicate(timeout=60)
+    assert process.returncode == 130
+    assert "stopped" in err and "Traceback" not in err
+    # What the record names is there, whole; no temporary file is left.
+    built = json.loads((out / RECORD).read_text())["built"]
+    assert 0 < len(built) < 400
+    for entry in built.values():
+        assert all((out / name).is_file() for name in entry["files"])
+    assert [p.name for p in out.iterdir() if p.name.startswith(".") and p.name != RECORD] == []
+
+
+# --- Dask's scheduler -----------------------------------------------------------------------------
+
+
+@pytest.fixture
+def scheduler() -> Iterator[tuple[str, list[subprocess.Popen[bytes]]]]:
+    """A real scheduler on this machine and two worker processes."""
+    pytest.importorskip("distributed")
+    quiet = {"stdout": subprocess.DEVNULL, "stderr": subprocess.DEVNULL}
+    port = _free_port()
+    address = f"tcp://127.0.0.1:{port}"
+    base = [sys.executable, "-m", "distributed.cli.dask_scheduler"]
+    processes = [
+        subprocess.Popen([*base, "--host", "127.0.0.1", "--port", str(port), "--no-dashboard"],
+                         **quiet)  # type: ignore[call-overload]
+    ]  # fmt: skip
+    worker = [sys.executable, "-m", "distributed.cli.dask_worker", address, "--nthreads", "1",
+              "--no-dashboard", "--no-nanny"]  # fmt: skip
+    processes += [
+        subprocess.Popen(worker, **quiet)  # type: ignore[call-overload]
+        for _ in range(2)
+    ]
+    from distributed import Client
+
+    with Client(address, timeout="30s") as client:
+        client.wait_for_workers(2, timeout=60)
+    yield address, processes
+    for process in processes:
+        process.kill()
+        process.wait()
+
+
+def _free_port() -> int:
+    import socket
+
+    with socket.socket() as probe:
+        probe.bind(("127.0.0.1", 0))
+        return int(probe.getsockname()[1])
+
+
+def test_a_scheduler_builds_each_exactly_once_though_a_worker_is_killed(
+    scheduler: tuple[str, list[subprocess.Popen[bytes]]],
+) -> None:
+    address, processes = scheduler
+    jobs = many(60)
+    seen: list[Done] = []
+    for done in run_on_scheduler(jobs, TEXT, address):
+        seen.append(done)
+        if len(seen) == 5:
+            threading.Thread(target=processes[1].kill).start()
+    assert sorted(d.path for d in seen) == sorted(job.path for job in jobs)
+    assert not any(d.trouble for d in seen)
+    assert processes[1].wait(timeout=10) != 0
+
+
+def test_no_scheduler_answers(
+    folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    pytest.importorskip("distributed")
+    address = f"tcp://127.0.0.1:{_free_port()}"
+    assert build(folder, "--to", "text", "--out", tmp_path, "--scheduler", address) == 2
+    assert "no scheduler answers" in capsys.readouterr().err
