@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from math import ceil
 
 from loopwright.fit.units import cm, grams_and_ounces, inches, metres_and_yards
 from loopwright.model.pattern import Pattern, Piece, Work
@@ -212,16 +213,24 @@ def yarn_lines(
 
 
 def balls_to_buy(report: YarnReport, sizes: Sequence[int]) -> dict[str, list[int]]:
-    """The balls to buy of each shade (by key), a number for each size; empty where one lacks."""
+    """The balls to buy of each shade (by key), a number for each size; empty where one lacks.
+
+    Never fewer than the strands are fed: a writer may know of a second sock.
+    """
     chosen = [size for size in report.sizes if size.size in sizes]
     if len(chosen) < len(sizes):
         return {}
     out: dict[str, list[int]] = {}
     for place, size in enumerate(chosen):
+        fed: dict[str, float] = {}
+        for strand in size.strands:
+            for run in strand.runs:
+                fed[run.shade] = fed.get(run.shade, 0.0) + (run.balls or 0.0) * run.count
         for shade in size.shades:
             if shade.balls is None:
                 return {}
-            out.setdefault(shade.key, [0] * len(chosen))[place] = shade.balls
+            least = ceil(fed.get(shade.key, 0.0) - 1e-9)
+            out.setdefault(shade.key, [0] * len(chosen))[place] = max(shade.balls, least)
     return out
 
 
@@ -234,7 +243,7 @@ def _ground_text(strands: Sequence[StrandYarn], report: YarnReport) -> str:
     share = round((report.margin - 1) * 100)
     return (
         f"These amounts rest on {what}, and may be {widest.spread * 100:.0f} % more or less. The "
-        f"balls in the table are for the upper end and {share} % more."
+        f"balls in the table are enough for the upper end and {share} % more."
     )
 
 
