@@ -12,6 +12,7 @@ from loopwright.model.build import build
 from loopwright.notation.parse import parse
 from loopwright.notation.source import Source
 from loopwright.problem import Problem
+from loopwright.yarn.news import yarn_news
 from loopwright.yarn.supply import Supply
 
 _SURE_ANYWAY = ("unknown-word", "row-twice")
@@ -38,7 +39,8 @@ def check_source(source: Source) -> Checked:
         ]
         walks, proofs = (), ()
     else:
-        problems += run_rules(Context(pattern, walks, proofs, tapes))
+        yarn = yarn_news(pattern, walks, tapes, repeater)
+        problems += run_rules(Context(pattern, walks, proofs, tapes, yarn))
     return Checked(source, pattern, walks, proofs, in_order(problems), parsed.recovered, tapes)
 
 

@@ -20,6 +20,7 @@ LINE = {
     "carry-long": 8,
     "cast-on-misfit": 6,
     "claim-wrong": 4,
+    "colour-pool": 4,
     "count-over": 4,
     "count-short": 4,
     "count-unreached": 7,
@@ -47,6 +48,8 @@ LINE = {
     "out-of-place": 2,
     "row-missing": 2,
     "row-twice": 5,
+    "same-shade-twice": 7,
+    "shades-close": 5,
     "side-flip": 8,
     "size-count": 4,
     "size-off": 2,
@@ -62,6 +65,7 @@ LINE = {
     "unknown-name": 7,
     "unknown-word": 4,
     "width-odd-repeat": 2,
+    "yarn-short": 5,
 }
 
 rules = pytest.mark.parametrize("rule", all_rules(), ids=lambda rule: rule.name)

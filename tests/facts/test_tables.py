@@ -20,6 +20,10 @@ NAMES = sorted(path.stem for path in FOLDER.glob("*.csv"))
 KEYS = {
     "blanket_sizes": ("name",),
     "chart_symbols": ("symbol",),
+    "edges": ("kind", "method"),
+    "estimates": ("name",),
+    "fabrics": ("fabric",),
+    "joins": ("join",),
     "loop_constants": ("structure", "state"),
     "needle_sizes": ("mm",),
     "rules_of_thumb": ("name",),
@@ -28,6 +32,7 @@ KEYS = {
     "stitches": ("word",),
     "terms": ("abbr",),
     "terms_us_uk": ("us",),
+    "vision": ("vision",),
     "yarn_weights": ("category",),
 }
 
@@ -50,6 +55,12 @@ def test_no_cell_has_stray_spaces_and_no_row_comes_twice(name: str) -> None:
     assert len(set(keys)) == len(keys) > 0
     for row in table(name):
         assert all(cell == " ".join(cell.split()) for cell in row.values()), row
+
+
+def test_every_yarn_factor_says_where_it_is_from() -> None:
+    for row in table("stitches"):
+        assert "yarn" in row["source"], row
+        assert 0 <= float(row["yarn"]) <= 2 * max(int(row["takes"]), int(row["makes"]), 1)
 
 
 def test_a_table_is_read_once_and_cannot_be_changed() -> None:

@@ -34,6 +34,7 @@ pattern "Spans & Edges"
   needle circular 4.5 mm 90 cm
   bound slip 4 rows
   notion "Blunt tapestry needle"
+  join by knot at edge, tail 10 in
   note "Read on."
 yarn shore "Worsted": 100 g 200 m, weight 4, fibre "wool"
 shade kelp "Kelp" of shore, colour #2f5d62
@@ -187,7 +188,7 @@ def says_itself(node: Any, text: str) -> bool:
         tree.YarnLine: "yarn ", tree.ShadeLine: "shade ", tree.StrandLine: "strand ",
         tree.StitchLine: "stitch ", tree.MotifLine: "motif ", tree.EdgeLine: "edge ",
         tree.PieceLine: "piece ", tree.CastOnLine: "cast on ", tree.BindOffLine: "bind off",
-        tree.WorkLine: "work ", tree.JoinLine: "join ",
+        tree.WorkLine: "work ", tree.JoinLine: "join ", tree.JoinByLine: "join by ",
         tree.HoldLine: "hold ", tree.TakeLine: "take ", tree.PickLine: "pick up ",
         tree.LeaveLine: "leave ", tree.BeginLine: "begin ", pattern_module.BeginRound: "begin ",
         tree.Special: ("hold ", "take ", "pick up ", "to "),

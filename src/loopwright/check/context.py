@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
+from loopwright.check.yarn_news import NO_NEWS, YarnNews
 from loopwright.count.affine import CountSet
 from loopwright.count.proof import Proof
 from loopwright.count.walk import Finding, Tapes, Walk
@@ -16,12 +17,14 @@ from loopwright.problem import ERROR, Fix, Label, Problem
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Context:
-    """`walks` holds one walk a piece and size, `proofs` one proof a motif and size."""
+    """`walks` holds one walk a piece and size, `proofs` one proof a motif and size; `yarn` is
+    what the yarn room found (empty where a line could not be read)."""
 
     pattern: Pattern
     walks: tuple[Walk, ...]
     proofs: tuple[Proof, ...]
     tapes: Tapes
+    yarn: YarnNews = NO_NEWS
 
     @property
     def sizes(self) -> tuple[str, ...]:

@@ -7,7 +7,7 @@ which gives the exit status. It is imported by `cli.py`, and imports what is hea
 from __future__ import annotations
 
 COMMANDS = (
-    "new", "check", "rows", "build", "fit", "resize", "picture", "format", "compare", "explain",
-    "doctor",
+    "new", "check", "rows", "yarn", "plan", "build", "fit", "resize", "picture", "format",
+    "compare", "explain", "doctor",
 )  # fmt: skip
 """In the order in which ``--help`` lists them; `COMMAND.py` holds each (`format_.py` format)."""

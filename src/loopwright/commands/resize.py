@@ -9,7 +9,7 @@ import sys
 from pathlib import Path
 
 from loopwright.check.printing import problems_text
-from loopwright.commands.border import BAD_PATTERN, OK, Usage, report, say, style
+from loopwright.commands.border import BAD_PATTERN, OK, Usage, miscounted, report, say, style
 from loopwright.compile import check_source
 from loopwright.files import read_source, write_whole
 
@@ -64,7 +64,7 @@ def run(args: argparse.Namespace) -> int:
     _check_targets(args)
     checked = check_source(read_source(args.file))
     report(checked)
-    if checked.has_errors:
+    if miscounted(checked):
         say("loopwright: nothing was written, because the pattern has errors")
         return BAD_PATTERN
     try:
@@ -86,10 +86,12 @@ def run(args: argparse.Namespace) -> int:
         say("loopwright: nothing was written")
         return BAD_PATTERN
     again = check_source(result.source)
-    if again.has_errors:
+    if miscounted(again):
         report(again)
         say("loopwright: the new sizes do not check, so nothing was written")
         return BAD_PATTERN
+    if again.has_errors:
+        report(again)  # the new counts hold, but the strands need other feeds
     for note in result.notes:
         say(f"note: {note}")
     for claim in result.claims:

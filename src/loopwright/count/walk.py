@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from math import lcm
 from typing import Protocol
@@ -51,8 +51,16 @@ _NO_MATTER = ("gauge-missing", "claim-wrong", "never-bound-off", "side-flip", "r
 class Estimate(Protocol):
     """What the yarn room knows, for work that ends when a strand is spent."""
 
-    def loops_of(self, strand: str, size: int) -> float | None:
-        """How many plain loops the balls of a strand make, or None where it cannot be said."""
+    def repeats(
+        self, piece: Piece, size: int, item: Work, trial: Callable[[int], Walk]
+    ) -> int | None:
+        """The most repeats of `item` that its strand lasts for, to the end of the piece.
+
+        `trial` walks the piece with that many repeats. None where it cannot be said.
+        """
+
+    def note(self, walk: Walk) -> None:
+        """A piece that is walked to its end."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -258,13 +266,18 @@ def walk_piece(
     estimate: Estimate | None = None,
     cast_on: int | None = None,
     holders: Holders | None = None,
+    forced: Mapping[Work, int] | None = None,
 ) -> Walk:
     """Walk one piece in one size. `cast_on` stands in for the written cast-on count.
 
     `holders` are the stitches that earlier pieces have put aside; the walk changes them.
+    `forced` says how often lines that end by yarn are worked; with it any other such line is
+    worked once.
     """
     holders = Holders() if holders is None else holders
-    return _Walker(pattern, piece, size, tapes, repeater, estimate, cast_on, holders).run()
+    return _Walker(
+        pattern, piece, size, tapes, repeater, estimate, cast_on, holders, forced=forced
+    ).run()
 
 
 def walk_size(
@@ -272,10 +285,12 @@ def walk_size(
 ) -> tuple[Walk, ...]:
     """Walk every piece in one size, in file order: later ones take what earlier ones hold."""
     holders = Holders()
-    walks = [
-        walk_piece(pattern, piece, size, tapes, repeater, estimate, None, holders)
-        for piece in pattern.pieces
-    ]
+    walks: list[Walk] = []
+    for piece in pattern.pieces:
+        walk = walk_piece(pattern, piece, size, tapes, repeater, estimate, None, holders)
+        walks.append(walk)
+        if estimate is not None:
+            estimate.note(walk)
     for left in holders.waiting.values():
         if left.live:
             continue
@@ -305,6 +320,7 @@ class _Walker:
     instead: int | None
     holders: Holders
     before: Holders = field(default_factory=Holders)
+    forced: Mapping[Work, int] | None = None
     events: list[Event] = field(default_factory=list)
     findings: list[Finding] = field(default_factory=list)
     sites: list[Site] = field(default_factory=list)
@@ -322,6 +338,7 @@ class _Walker:
     height: float | None = 0.0
     strand: str | None = None
     loops: dict[str, float] = field(default_factory=dict)
+    spent: dict[Work, int] = field(default_factory=dict)
     reached: list[tuple[int, float]] = field(default_factory=list)
 
     def run(self) -> Walk:
@@ -869,39 +886,43 @@ class _Walker:
         key = amount.strand.key
         if self.pattern.strand(key) is None:
             return None  # said by unknown-name
-        has = self.estimate.loops_of(key, self.size) if self.estimate is not None else None
-        if has is None:
-            self._find("gauge-missing", amount.span, "yarn", numbers=())
-            return None
+        if self.forced is not None:
+            return self.forced.get(item, 1)
         assert self.state is not None
         chunks, _ = self.repeater.run(
             [(row, self._tape(row)) for row in motif.rows], self.state, 2, 0, self.round, None
         )
         rows = chunks[0].entries
-        mine = [e for e in rows if (e.row.strand.key if e.row.strand else self.strand) == key]
-        keep = amount.keep.at(self.size) if amount.keep is not None else 0
-        left = has - self.loops.get(key, 0.0)
-        per = sum(e.yarn[0] for e in mine)
-        more = sum(e.yarn[1] for e in mine)
-        last_row = max((e.yarn[0] for e in mine), default=0.0)
-        if per <= 0:
+        if not any((e.row.strand.key if e.row.strand else self.strand) == key for e in rows):
             self._find("length-unreached", amount.span, "strand", motif=motif)
             return None
 
-        def eaten(reps: int) -> float:
-            grown = last_row + more * reps
-            return per * reps + more * reps * (reps - 1) / 2 + keep * grown
+        def trial(reps: int) -> Walk:
+            return walk_piece(
+                self.pattern,
+                self.piece,
+                self.size,
+                self.tapes,
+                self.repeater,
+                None,
+                self.first_cast,  # as found: it need not be looked for again
+                self.before.copy(),
+                {**self.spent, item: reps},
+            )
 
-        low, high = 0, 1
-        while high < MAX_NUMBER and eaten(high) <= left:
-            low, high = high, high * 2
-        while high - low > 1:
-            middle = (low + high) // 2
-            low, high = (middle, high) if eaten(middle) <= left else (low, middle)
-        if low < 1:
+        reps = (
+            self.estimate.repeats(self.piece, self.size, item, trial)
+            if self.estimate is not None
+            else None
+        )
+        if reps is None:
+            self._find("gauge-missing", amount.span, "yarn", numbers=())
+            return None
+        if reps < 1:
             self._find("length-unreached", amount.span, "spent", motif=motif)
             return None
-        return low
+        self.spent[item] = reps
+        return reps
 
     def _until_stitches(
         self, index: int, item: Work, motif: Motif, fits: bool, following: Item | None

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from loopwright.count.live import total
@@ -46,7 +46,10 @@ class Printed:
 
 
 class PieceWriter:
-    """Writes one piece for some sizes (given as places in `sizes`)."""
+    """Writes one piece for some sizes (given as places in `sizes`).
+
+    `notes` are sentences to print behind an item of the piece, by its place.
+    """
 
     def __init__(
         self,
@@ -56,7 +59,9 @@ class PieceWriter:
         voice: Voice,
         counts: str,
         inches_first: bool,
+        notes: Mapping[int, tuple[str, ...]] | None = None,
     ) -> None:
+        self.notes = notes or {}
         self.pattern = pattern
         self.piece = piece
         self.walks = walks
@@ -81,7 +86,11 @@ class PieceWriter:
         events = [_by_item(walk) for walk in self.walks]
         items = self.piece.items
         index = 0
+        noted = 0
         while index < len(items):
+            for place in range(noted, index):
+                self.lines += [Line("note", "", text, "") for text in self.notes.get(place, ())]
+            noted = index
             item = items[index]
             here = [e.get(index, []) for e in events]
             if isinstance(item, PieceRow):
@@ -96,6 +105,8 @@ class PieceWriter:
             else:
                 self._between(item, [event for events in here for event in events])
             index += 1
+        for place in range(noted, index):
+            self.lines += [Line("note", "", text, "") for text in self.notes.get(place, ())]
         self._close()
         return tuple(self.sections)
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 
 from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.walk import Walk
@@ -15,6 +16,8 @@ from loopwright.facts.words import safety_caution
 from loopwright.facts.yarns import yarn_weight
 from loopwright.fit.units import cm, grams_and_ounces, inches, metres_and_yards
 from loopwright.model.pattern import Gauge, Needle, Pattern, Piece, Yarn
+from loopwright.yarn.notes import balls_to_buy, join_notes, yarn_lines
+from loopwright.yarn.report import yarn_report
 
 # Lengths as circular needles are labelled in shops: common practice.
 _CABLES_IN = {400: 16, 500: 20, 600: 24, 800: 32, 900: 36, 1000: 40, 1200: 47, 1500: 60}
@@ -45,9 +48,11 @@ def make_document(
     voice = Voice() if voice is None else voice
     used = voice.used
     sections: list[Section] = []
+    report = yarn_report(pattern, walks)
     for piece in pattern.pieces:
         mine = tuple(w for w in walks if w.piece is piece and w.size in chosen)
-        sections += PieceWriter(pattern, piece, mine, voice, counts, inches_first).write()
+        notes = join_notes(pattern, report, piece, chosen, inches_first)
+        sections += PieceWriter(pattern, piece, mine, voice, counts, inches_first, notes).write()
     gauges = tuple(_gauge(gauge, used, inches_first) for gauge in pattern.gauges)
     return Document(
         language="en",
@@ -59,8 +64,11 @@ def make_document(
         finished=_finished(pattern, walks, chosen, inches_first),
         gauge=gauges,
         needles=tuple(_needle(needle, inches_first) for needle in pattern.needles),
-        yarns=tuple(_yarn(yarn, inches_first) for yarn in pattern.yarns),
-        shades=_shades(pattern, chosen),
+        yarns=(
+            *(_yarn(yarn, inches_first) for yarn in pattern.yarns),
+            *yarn_lines(pattern, report, chosen, inches_first),
+        ),
+        shades=_shades(pattern, chosen, balls_to_buy(report, chosen)),
         notions=tuple(text.text for text in pattern.notions),
         notes=tuple(text.text for text in pattern.notes),
         abbreviations=tuple(
@@ -157,7 +165,10 @@ def _yarn(yarn: Yarn, yards_first: bool) -> str:
     return f"{name}: {', '.join(parts)}" if parts else name
 
 
-def _shades(pattern: Pattern, chosen: tuple[int, ...]) -> tuple[Shade, ...]:
+def _shades(
+    pattern: Pattern, chosen: tuple[int, ...], to_buy: Mapping[str, list[int]]
+) -> tuple[Shade, ...]:
+    """The shades; their amount is the balls to buy, or else what the strands are fed."""
     out = []
     for shade in pattern.shades:
         yarn = pattern.yarn(shade.yarn.key)
@@ -181,7 +192,9 @@ def _shades(pattern: Pattern, chosen: tuple[int, ...]) -> tuple[Shade, ...]:
                 shade.text.text if shade.text else shade.name.text,
                 (yarn.text.text if yarn.text else yarn.name.text) if yarn else "",
                 ", ".join(strands) if len(pattern.strands) > 1 else "",
-                _amount(balls, weighed),
+                _amount([float(n) for n in to_buy[shade.name.key]], 0.0)
+                if shade.name.key in to_buy
+                else _amount(balls, weighed),
                 shade.colours,
             )
         )

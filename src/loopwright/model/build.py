@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Any
 
+from loopwright.facts.amounts import join_way, join_ways
 from loopwright.model.body import Body, Evenly, Fill, Group, Step, Stitches
 from loopwright.model.pattern import (
     BeginRound,
@@ -51,6 +52,7 @@ _PATTERN_LINES = (
     tree.SwatchLine,
     tree.NeedleLine,
     tree.BoundLine,
+    tree.JoinByLine,
 )
 _MOVES = (
     tree.JoinLine,
@@ -67,6 +69,7 @@ _LINE_NAMES: dict[type, str] = {
     tree.SwatchLine: "swatch",
     tree.NeedleLine: "needle",
     tree.BoundLine: "bound",
+    tree.JoinByLine: "join by",
     tree.EdgeLine: "edge",
     tree.RowLine: "row",
     tree.CastOnLine: "cast on",
@@ -714,6 +717,9 @@ class _Builder:
                 needles.append(node)
             elif isinstance(node, tree.BoundLine):
                 self._once(once, f"bound {node.kind.key}", node, node.span)
+            elif isinstance(node, tree.JoinByLine):
+                self._join(node)
+                self._once(once, "join by", node, node.span)
         yarns = tuple(self._yarn(s) for s in singles if isinstance(s, tree.YarnLine))
         shades = tuple(
             Shade(s.name, s.text, s.yarn, s.colour, s.stripes, s.span)
@@ -761,6 +767,7 @@ class _Builder:
             self.parsed.size_lists,
             heads[0].span if heads else Span(0, min(end, 1)),
             bounds=tuple(v for kind, v in once.items() if kind.startswith("bound ")),
+            join=once.get("join by"),
         )
 
     def _once(self, once: dict[str, Any], kind: str, value: Any, span: Span) -> None:
@@ -774,6 +781,17 @@ class _Builder:
             )
         else:
             once[kind] = value
+
+    def _join(self, node: tree.JoinByLine) -> None:
+        if join_way(node.method.text) is None:
+            known = [way.name for way in join_ways()]
+            self._error(
+                "unknown-name",
+                f"there is no join “{node.method.text}”",
+                f"Balls are joined by {', '.join(known[:-1])} or {known[-1]}.",
+                node.method.span,
+                "choose one of them; “tail 18 in” behind it changes how long the ends are.",
+            )
 
     def _level(self, node: tree.LevelLine) -> None:
         levels = ("basic", "easy", "intermediate", "complex")

@@ -17,6 +17,7 @@ from loopwright.notation.tree import (
     Form,
     ForRows,
     GaugeLine,
+    JoinByLine,
     Name,
     NeedleLine,
     Stripe,
@@ -31,6 +32,7 @@ Gauge = GaugeLine
 Swatch = SwatchLine
 Needle = NeedleLine
 Bound = BoundLine
+JoinBy = JoinByLine
 
 ONE_SIZE = "one"
 EDGE_KINDS = ("garter", "stockinette", "slipped", "seed")
@@ -362,6 +364,7 @@ class Pattern:
     size_lists: tuple[tuple[int, Span], ...]
     span: Span
     bounds: tuple[Bound, ...] = ()
+    join: JoinBy | None = None
 
     @property
     def sizes(self) -> tuple[str, ...]:

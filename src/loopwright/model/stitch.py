@@ -86,7 +86,7 @@ def _of_a_family(word: str) -> Stitch | None:
             word,
             f"{verb} {number} together",
             1.0,
-            "trade abbreviation lists",
+            "trade abbreviation lists; yarn derived: one new loop through all of them",
         )
     match = _CABLE.match(word)
     if match:

@@ -616,6 +616,10 @@ class Shaper(Transformer[Token, tree.Statement]):
     def work_line(self, word: Token, motif: Token, amount: tree.Amount) -> tree.WorkLine:
         return tree.WorkLine(self._name(motif), amount, self._span(word, amount))
 
+    def join_by_line(self, word: Token, by: _Part, *rest: Any) -> tree.JoinByLine:
+        tail = self._length(rest[-1]) if rest else None
+        return tree.JoinByLine(by.value, tail, self._span(word, rest[-1] if rest else by))
+
     def join_line(self, word: Token, *rest: Token) -> tree.JoinLine:
         names = tuple(self._name(part) for part in rest if part.type == "NAME")
         return tree.JoinLine(names, self._span(word, rest[-1]))

@@ -62,6 +62,7 @@ HUMAN: dict[str, str] = {
     "SPENT": "“spent”",
     "KEEP": "“keep”",
     "JOIN": "“join”",
+    "TAIL": "“tail”",
     "HOLD": "“hold”",
     "ALL": "“all”",
     "TAKE": "“take”",

@@ -492,6 +492,15 @@ class SpreadLine:
     span: Span
 
 
+@dataclass(frozen=True, slots=True)
+class JoinByLine:
+    """``join by worked-in, tail 18 in``: how balls are joined; `tail` overrides the usual one."""
+
+    method: Text
+    tail: Quantity | None
+    span: Span
+
+
 Statement = (
     PatternLine
     | TextLine
@@ -514,6 +523,7 @@ Statement = (
     | BindOffLine
     | WorkLine
     | JoinLine
+    | JoinByLine
     | HoldLine
     | TakeLine
     | PickLine

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from loopwright.model.pattern import Pattern, Shade, Strand
 from loopwright.notation.tree import Feed
-from loopwright.yarn.loop import loop_length
+from loopwright.yarn.loop import Loops
 
 if TYPE_CHECKING:
     from numpy import ndarray
@@ -86,7 +86,7 @@ def thread_of(
     if strand is None or first is None:
         colour = palette.of_shade(first)[0] if first is not None else _NEUTRAL[0]
         return Thread((_ENDLESS,), (palette.place(colour, first),), 1.0)
-    loop = loop_length(pattern, pattern.yarn(first.yarn.key))
+    loop = Loops(pattern).of(pattern.yarn(first.yarn.key), None, size)
     metres = loop.metres if loop is not None else 0.0
     ends: list[float] = []
     colours: list[int] = []
