@@ -2,7 +2,8 @@
 
 Each source in `garments` stands beside the figures that were worked out by hand: for every piece
 and size the count after every row, as runs (`[count, rows]`, or `[first, last, step, rows]` for
-counts that step evenly, each kept for so many rows; a table repeats its runs). `bruteforce_pieces` knits each besides.
+counts that step evenly, each kept for so many rows; a table repeats its runs).
+`bruteforce_pieces` knits each besides.
 """
 
 from __future__ import annotations

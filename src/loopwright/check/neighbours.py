@@ -2,26 +2,39 @@
 
 from __future__ import annotations
 
-from loopwright.check.context import Context, listed
+from loopwright.check.context import Context, count_of, listed
 from loopwright.count.row import Misfit
 from loopwright.count.walk import Finding
 from loopwright.model.body import Fill
-from loopwright.model.pattern import Row
+from loopwright.model.pattern import Motif, PieceRow, Row, Work
+
+_FEW = 3
+"""Fewer stitches than these are a slip of the count, hardly a short row."""
 
 
 def whose(finding: Finding) -> str:
-    """``Row 3 of woven`` or ``Row 12``, as the start of a sentence."""
+    """``Row 3 of woven`` or ``Row 12``, as the start of a sentence.
+
+    What narrows it follows between commas: the repeat, the stretch, what a turn has left.
+    """
     row = finding.row
-    word = "Round" if row is not None and row.round else "Row"
+    label = "Round" if row is not None and row.round else "Row"
+    parts: list[str] = []
     if finding.motif is not None and row is not None:
-        label = f"{word} {row.number} of {finding.motif.name.text}"
+        label += f" {row.number} of {finding.motif.name.text}"
         if finding.repeat:
-            label += f", in repeat {finding.repeat + 1:,},"
+            parts.append(f"in repeat {finding.repeat + 1:,}")
     else:
-        label = f"{word} {finding.row_number:,}"
-    if finding.snag is not None and finding.snag.misfit.segments > 1:
-        label += f", in stretch {finding.snag.misfit.segment + 1} between the markers,"
-    return label
+        label += f" {finding.row_number:,}"
+    if finding.snag is not None:
+        misfit = finding.snag.misfit
+        if misfit.segments > 1:
+            parts.append(f"in stretch {misfit.segment + 1} between the markers")
+        if misfit.begin:
+            parts.append(f"from {misfit.begin} on")
+        if misfit.behind:
+            parts.append(f"with {count_of(misfit.behind, 'stitch')} out of reach behind the turn")
+    return f"{', '.join([label, *parts])}{',' if parts else ''}"
 
 
 def stretch(misfit: Misfit) -> str:
@@ -56,6 +69,16 @@ def advice(context: Context, finding: Finding) -> tuple[str, str]:
     motif, row = finding.motif, finding.row
     if motif is None or row is None:
         return "", ""
+    look, help = _sideways(context, motif, row)
+    if not help and finding.repeat and finding.rule == "count-over" and finding.snag is not None:
+        lack = finding.snag.misfit.used - finding.snag.misfit.have
+        name, often = motif.name.text, {1: "once", 2: "twice"}.get(finding.repeat)
+        often = often or f"{finding.repeat:,} times"
+        help = f"work {name} {often} here, or begin it with {lack:,} more."
+    return look, help
+
+
+def _sideways(context: Context, motif: Motif, row: Row) -> tuple[str, str]:
     mine = _around(context, row)
     others = [
         (other.number, around)
@@ -76,3 +99,19 @@ def advice(context: Context, finding: Finding) -> tuple[str, str]:
                 f"{verb} with {text}, as the other rows do.",
             )
     return "", ""
+
+
+def turn_hint(context: Context, finding: Finding) -> str:
+    """A further help for a row that may have been meant to turn: other rows of its piece do."""
+    snag, row = finding.snag, finding.row
+    if snag is None or row is None or row.round or snag.misfit.have - snag.misfit.used < _FEW:
+        return ""
+    rows = [item.row for item in finding.piece.items if isinstance(item, PieceRow)]
+    rows += [
+        row
+        for item in finding.piece.items
+        if isinstance(item, Work) and item.motif is not None
+        for row in item.motif.rows
+    ]
+    turning = any(context.tapes.of(row.body, finding.size).turns for row in rows)
+    return " If it is a short row, end it with turn." if turning else ""

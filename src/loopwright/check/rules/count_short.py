@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from loopwright.check.context import Context, count_of, in_size
-from loopwright.check.neighbours import advice, whose
+from loopwright.check.neighbours import advice, turn_hint, whose
 from loopwright.check.rule import Rule
 from loopwright.problem import ERROR, Problem
 
@@ -26,7 +26,8 @@ def check(context: Context) -> Iterator[Problem]:
             group,
             "the row leaves stitches unworked",
             message + look,
-            help=help or f"work {left:,} more, or let a fill between stars take up the rest.",
+            help=(help or f"work {left:,} more, or let a fill between stars take up the rest.")
+            + turn_hint(context, first),
         )
 
 

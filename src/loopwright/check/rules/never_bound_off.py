@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from loopwright.check.context import Context, count_of, in_size, listed
+from loopwright.check.holders import meant, never_taken, unknown
 from loopwright.check.rule import Rule
 from loopwright.count.walk import Finding
 from loopwright.problem import ERROR, Problem
@@ -14,7 +15,8 @@ def check(context: Context) -> Iterator[Problem]:
     for group in context.findings("never-bound-off"):
         first = group[0]
         if first.detail == "held":
-            yield _held(context, group)
+            if not _said_elsewhere(context, first):
+                yield _held(context, group)
             continue
         live = count_of(first.numbers[0], "stitch")
         name = first.piece.name.text
@@ -49,6 +51,13 @@ def _whence(live: int, cast: int, brought: int, held: int) -> str:
 
 def _were(count: int) -> str:
     return f"{count:,} {'was' if count == 1 else 'were'}"
+
+
+def _said_elsewhere(context: Context, held: Finding) -> bool:
+    """Whether the line that takes them was not reached, or asks for them by a wrong name."""
+    if held not in never_taken(context, held.size):
+        return True
+    return any(meant(context, empty) is held for empty in unknown(context, held.size))
 
 
 def _held(context: Context, group: list[Finding]) -> Problem:
