@@ -89,6 +89,42 @@ SLIPS: list[tuple[str, str, str, str]] = [
     ("sloped_shoulders", "no place where the fill stops", "to last 6/7 turn", "turn"),
     ("sloped_shoulders", "one step too many", "slope x2", "slope x5"),
 ]  # fmt: skip
+
+
+def lines(*body: str, kind: str = "flat") -> str:
+    """A piece ``p`` of these lines, twenty stitches cast on."""
+    return "\n".join(['pattern "P"', f"piece p {kind}", "  cast on 20", *body]) + "\n"
+
+
+CASES: dict[str, str] = {
+    "taken before they are put aside": lines(
+        "  take tip", "  row: knit", "  hold 5 as tip", "  bind off"
+    ),
+    "joined, and never left live": lines("  hold all as rest")
+    + "piece q flat\n  join p\n  take rest\n  bind off\n",
+    "joined twice": lines("  leave live")
+    + "piece q flat\n  join p\n  bind off\npiece r flat\n  join p\n  bind off\n",
+    "held twice under one name, one stitch": lines(
+        "  row: hold 1 as tip k19", "  hold 1 as tip", "  bind off", "  take tip", "  bind off"
+    ),
+    "a holder emptied before the row wants its stitches": lines(
+        "  row: k5 hold 12 as front k3", "  row: k9 take front * k1 *", "  bind off"
+    ),
+    "a row inside a motif runs back": 'pattern "P"\nmotif wedge\n  row 1: k5 turn\n  row 2: p5\n'
+    + lines("  work wedge x2", "  bind off", kind="round").partition("\n")[2],
+    "shaped past a marker by a turned row": lines(
+        "  row: k10 pm k10", "  row: p9 p2tog p1 turn", "  row: knit", "  bind off"
+    ),
+    "the gap passed by": lines(
+        "  row: k12 turn", "  row: p6 turn", "  row: k8 * k1 * to 1 before gap turn", "  bind off"
+    ),
+    "a line of more before anything": 'pattern "P"\npiece p flat\n  cast on 4 more\n  bind off\n',
+    "nothing ever cast on": 'pattern "P"\npiece p flat\n  note "soon"\n',
+    "the last stitch held, and forgotten": lines("  row: k19 hold 1 as tip", "  bind off"),
+}
+"""Whole sources, for what no garment shows."""
+
+
 NAMES = [f"{garment}: {what}" for garment, what, _, _ in SLIPS]
 
 
@@ -109,6 +145,14 @@ def test_message(
     text = problems_text(checked.problems, checked.source)
     change = f"{right.strip()}\n~~~~ became\n{wrong.strip()}"
     assert f"{change}\n{'-' * 20}\n{text}({summary(checked.problems)})" == snapshot
+
+
+@pytest.mark.parametrize("name", CASES)
+def test_lines(name: str, check: Callable[..., Checked], snapshot: SnapshotAssertion) -> None:
+    checked = check(CASES[name])
+    assert checked.problems
+    text = problems_text(checked.problems, checked.source)
+    assert f"{CASES[name]}{'-' * 20}\n{text}({summary(checked.problems)})" == snapshot
 
 
 def test_every_garment_has_two_slips() -> None:

@@ -32,6 +32,8 @@ def whose(finding: Finding) -> str:
             parts.append(f"in stretch {misfit.segment + 1} between the markers")
         if misfit.begin:
             parts.append(f"from {misfit.begin} on")
+        if misfit.end and misfit.kind in ("short", "over"):
+            parts.append(f"up to {misfit.end}")
         if misfit.behind:
             parts.append(f"with {count_of(misfit.behind, 'stitch')} out of reach behind the turn")
     return f"{', '.join([label, *parts])}{',' if parts else ''}"

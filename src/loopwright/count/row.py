@@ -274,8 +274,9 @@ class _Worker:
                 # Held stitches come back here: what is worked before them must hang already.
                 n = first_negative(have - gone, self.over) if op.takes < 0 else None
                 if n is not None:
+                    early = self._misfit("over", n, have, part[:at], None)
                     return replace(
-                        self._misfit("over", n, have, part[:at], None), before=gone.at(n), after=0
+                        early, before=gone.at(n), after=0, end="where stitches are taken"
                     )
                 gone = gone.plus(op.takes)
                 made = made.plus(op.makes)

@@ -23,18 +23,14 @@ def check(context: Context) -> Iterator[Problem]:
             )
             continue
         more, there = first.numbers
-        labels = (
-            (Label(first.other, "the first ones are put aside here"),)
-            if first.other is not None
-            else ()
-        )
+        labels = (Label(first.other, "put aside here before"),) if first.other is not None else ()
         yield context.problem(
             group,
             "stitches wait under this name already",
             f"{count_of(more, 'stitch')} {'is' if more == 1 else 'are'} put aside as "
             f"{name}{in_size(context, first.size)}, where {count_of(there, 'stitch')} "
             f"{'waits' if there == 1 else 'wait'} still.",
-            help="take the first ones before, or give these a name of their own.",
+            help="take those before, or give these a name of their own.",
             labels=labels,
         )
 

@@ -73,7 +73,8 @@ def _held(context: Context, group: list[Finding]) -> Problem:
         f"{'waits' if count == 1 else 'wait'} on the holder {name}, where "
         f"{'it was' if count == 1 else 'they were'} put {where}, and no later line takes "
         f"{'it' if count == 1 else 'them'}.",
-        help=f"write “take {name}” where they are worked again, in this piece or in a later one.",
+        help=f"write “take {name}” where {'it is' if count == 1 else 'they are'} worked again, in "
+        "this piece or in a later one.",
     )
 
 
