@@ -1,6 +1,6 @@
 """Random short rows, holders, picks and joins: the compiler against a knitter with two needles.
 
-Each program is made a line at a time beside the needles of `bruteforce_pieces`, mostly with numbers
+Each program is made a line at a time beside the hands of `two_needles`, mostly with numbers
 that fit, now and then with numbers that do not. What the hands can do must check without an error
 and count the same; what they cannot do must be refused.
 """
@@ -223,7 +223,7 @@ def write_program(data: st.DataObject) -> tuple[str, int | None]:
 
 
 @settings(
-    max_examples=int(os.environ.get("LOOPWRIGHT_EXAMPLES", "300")),
+    max_examples=int(os.environ.get("LOOPWRIGHT_EXAMPLES", "150")),
     deadline=None,
     suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large],
 )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from loopwright.check.context import Context, count_of, in_size
-from loopwright.check.neighbours import advice, whose
+from loopwright.check.neighbours import advice, turn_hint, whose
 from loopwright.count.walk import Finding
 from loopwright.problem import Problem
 
@@ -38,7 +38,8 @@ def misfits(context: Context, rule: str) -> Iterator[Problem]:
             group,
             title,
             message + sideways.look,
-            help=sideways.help or _help(first, over, amount),
+            help=(sideways.help or _help(first, over, amount))
+            + ("" if over else turn_hint(context, first)),
             fix=sideways.fix,
         )
 

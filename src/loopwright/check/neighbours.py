@@ -4,29 +4,44 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from loopwright.check.context import Context, listed
+from loopwright.check.context import Context, count_of, listed
 from loopwright.count.row import Misfit
 from loopwright.count.tape import stitches_of
 from loopwright.count.walk import Finding
 from loopwright.model.body import Fill
-from loopwright.model.pattern import Motif, Row
+from loopwright.model.pattern import Motif, PieceRow, Row, Work
 from loopwright.notation.source import Span
 from loopwright.problem import Edit, Fix
 
+_FEW = 3
+"""Fewer stitches than these are a slip of the count, hardly a short row."""
+
 
 def whose(finding: Finding) -> str:
-    """``Row 3 of woven`` or ``Row 12``, as the start of a sentence."""
+    """``Row 3 of woven`` or ``Row 12``, as the start of a sentence.
+
+    What narrows it follows between commas: the repeat, the stretch, what a turn has left.
+    """
     row = finding.row
-    word = "Round" if row is not None and row.round else "Row"
+    label = "Round" if row is not None and row.round else "Row"
+    parts: list[str] = []
     if finding.motif is not None and row is not None:
-        label = f"{word} {row.number} of “{finding.motif.name.text}”"
+        label += f" {row.number} of “{finding.motif.name.text}”"
         if finding.repeat:
-            label += f", in repeat {finding.repeat + 1:,},"
+            parts.append(f"in repeat {finding.repeat + 1:,}")
     else:
-        label = f"{word} {finding.row_number:,}"
-    if finding.snag is not None and finding.snag.misfit.segments > 1:
-        label += f", in stretch {finding.snag.misfit.segment + 1} between the markers,"
-    return label
+        label += f" {finding.row_number:,}"
+    if finding.snag is not None:
+        misfit = finding.snag.misfit
+        if misfit.segments > 1:
+            parts.append(f"in stretch {misfit.segment + 1} between the markers")
+        if misfit.begin:
+            parts.append(f"from {misfit.begin} on")
+        if misfit.end and misfit.kind in ("short", "over"):
+            parts.append(f"up to {misfit.end}")
+        if misfit.behind:
+            parts.append(f"with {count_of(misfit.behind, 'stitch')} out of reach behind the turn")
+    return f"{', '.join([label, *parts])}{',' if parts else ''}"
 
 
 def stretch(misfit: Misfit) -> str:
@@ -155,3 +170,19 @@ def _one_word(mine: list[str], like: list[str]) -> bool:
         return False
     at = next((i for i, word in enumerate(short) if word != long[i]), len(short))
     return short[at + (len(short) == len(long)) :] == long[at + 1 :]
+
+
+def turn_hint(context: Context, finding: Finding) -> str:
+    """A further help for a row that may have been meant to turn: other rows of its piece do."""
+    snag, row = finding.snag, finding.row
+    if snag is None or row is None or row.round or snag.misfit.have - snag.misfit.used < _FEW:
+        return ""
+    rows = [item.row for item in finding.piece.items if isinstance(item, PieceRow)]
+    rows += [
+        row
+        for item in finding.piece.items
+        if isinstance(item, Work) and item.motif is not None
+        for row in item.motif.rows
+    ]
+    turning = any(context.tapes.of(row.body, finding.size).turns for row in rows)
+    return " If it is a short row, end it with turn." if turning else ""

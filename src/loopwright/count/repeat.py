@@ -270,7 +270,16 @@ def _most_likely(row: Row, tape: Tape, state: Live, following: Tape | None, in_r
     the count is taken to keep it.
     """
     came = unworked(state, in_round)
-    if not state.is_plain or state.ahead[0].unit or tape.turns:
+    if not state.is_plain or tape.turns or tape.marked:
+        likely = [*_as_meant(tape, state, in_round), came]
+        claimed = row.claim.count.values if row.claim is not None and not row.claim.sign else ()
+        if len(claimed) == 1:
+            likely.sort(key=lambda live: total(live).fixed != claimed[0])
+        if following is not None:
+            fits = [live for live in likely if work_row(following, live).misfit is None]
+            likely = fits or likely
+        return likely[0]
+    if state.ahead[0].unit:
         return came
     count = state.ahead[0].fixed
     guesses = [count]
@@ -292,3 +301,30 @@ def _most_likely(row: Row, tape: Tape, state: Live, following: Tape | None, in_r
             if work_row(following, Live.of(guess)).misfit is None:
                 return Live.of(guess)
     return Live.of(guesses[0])
+
+
+def _as_meant(tape: Tape, state: Live, in_round: bool) -> list[Live]:
+    """What would hang if each stretch between markers had the stitches the row wants there.
+
+    Beside it, for a row that names no marker, what would hang if the stitches that were missing
+    or too many before it still were so behind it. Empty for a row that turns.
+    """
+    asked = state
+    for _ in range(0 if tape.turns else len(state.ahead) + 1):
+        outcome = work_row(tape, asked)
+        misfit = outcome.misfit
+        if misfit is None:
+            meant = outcome.after(asked, in_round)
+            lack = total(asked).plus(-total(state).fixed)
+            last = outcome.made[-1] - lack
+            kept = replace(outcome, made=(*outcome.made[:-1], last)).after(asked, in_round)
+            return [meant] if tape.marked or last.fixed < 0 else [kept, meant]
+        if misfit.kind not in ("short", "over", "uneven") or misfit.segment >= len(state.ahead):
+            break
+        more = misfit.used - misfit.have
+        if misfit.kind == "uneven":
+            more = -(-more % misfit.unit)
+        parts = list(asked.ahead)
+        parts[misfit.segment] = parts[misfit.segment].plus(more)
+        asked = Live(tuple(parts), asked.behind, asked.gap)
+    return []

@@ -23,7 +23,9 @@ class Misfit:
     (or repeat, from 0) at which it happens and `have` the stitches of the stretch there; `before`
     and `after` are the fixed stitches around the fill of `unit` (0: no fill). `segment` counts
     the stretches between markers from 0, of `segments`. `always` is true where it happens at
-    every n. `end` says where the stretch ends, if not at its marker or the end of the needle.
+    every n. `end` says where the stretch ends, if not at its marker or the end of the needle,
+    and `begin` where it begins, if not at its marker or the start of the row. `behind` are the
+    stitches that an earlier turn has left out of the row's reach.
     `span` counts from the start of the body's line.
     """
 
@@ -39,6 +41,8 @@ class Misfit:
     span: Span | None
     detail: str = ""
     end: str = ""
+    begin: str = ""
+    behind: int = 0
 
     @property
     def used(self) -> int:
@@ -141,6 +145,7 @@ class _Worker:
         self.yarn_fixed = 0.0
         self.yarn_unit = 0.0
         self.carried = Affine(0)
+        self.begin = ""
 
     def run(self) -> Outcome:
         part: list[Op] = []
@@ -188,6 +193,7 @@ class _Worker:
             self.out.append(self.carried)
             self.carried = Affine(0)
         self.segment += 1
+        self.begin = ""
         if self.segment < segments:
             self.have = self.parts[self.segment]
         return None
@@ -215,7 +221,7 @@ class _Worker:
             return Misfit("no-gap", low, 0, 0, 0, 0, self.segment, segments, True, op.span)
         else:
             reach = (self.live.gap - self.done).plus(-op.takes)
-            end = f"the gap less {op.takes:,}" if op.takes else "the gap"
+            end = f"{op.takes:,} before the gap" if op.takes else "the gap"
         n = first_negative(reach, self.over)
         if n is not None:
             have = (self.have + later).at(n)
@@ -229,6 +235,7 @@ class _Worker:
             return replace(misfit, end=end)
         self.done = self.done + reach
         self.have = self.have - reach
+        self.begin = end
         return None
 
     def _turn(self, part: list[Op], op: Op) -> tuple[Misfit | None, Parts]:
@@ -267,8 +274,9 @@ class _Worker:
                 # Held stitches come back here: what is worked before them must hang already.
                 n = first_negative(have - gone, self.over) if op.takes < 0 else None
                 if n is not None:
+                    early = self._misfit("over", n, have, part[:at], None)
                     return replace(
-                        self._misfit("over", n, have, part[:at], None), before=gone.at(n), after=0
+                        early, before=gone.at(n), after=0, end="where stitches are taken"
                     )
                 gone = gone.plus(op.takes)
                 made = made.plus(op.makes)
@@ -314,6 +322,8 @@ class _Worker:
             len(self.parts),
             self._always(kind, have.plus(-before - after), unit),
             span,
+            begin=self.begin,
+            behind=summed(self.live.behind).at(n) if self.live.behind else 0,
         )
 
     def _always(self, kind: str, rest: Affine, unit: int) -> bool:

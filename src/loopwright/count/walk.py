@@ -8,7 +8,7 @@ from math import lcm
 from typing import Protocol
 
 from loopwright.count.affine import Affine, CountSet
-from loopwright.count.live import Live, end_to_end, parted, total
+from loopwright.count.live import Live, end_to_end, parted, summed, total
 from loopwright.count.measure import height_of_row, width_gauge
 from loopwright.count.repeat import Chunk, Entry, Repeater, Snag
 from loopwright.count.solve import counts_for
@@ -442,7 +442,9 @@ class _Walker:
         self._unreached(item.span, "join" if isinstance(item, JoinRound) else "leave")
         if isinstance(item, JoinRound) and not self.round and not self.rs:
             # Joined at the end of a right-side row, not turned: the round meets it from its start.
-            self.state = Live(self.state.ahead[::-1], self.state.behind, None)
+            live = self.state
+            gap = None if live.gap is None else summed(live.ahead) - live.gap
+            self.state = Live(live.ahead[::-1], live.behind, gap)
         self.round = isinstance(item, JoinRound)
         self.rs = True
         self.events.append(Said(item, index))
@@ -460,7 +462,10 @@ class _Walker:
             return False
         first, rest = parted([part.fixed for part in self.state.ahead], count)
         parts = tuple(map(Affine, rest))
-        self.state = Live(end_to_end(parts, tuple(map(Affine, first))))
+        gap = self.state.gap
+        if gap is not None:
+            gap = gap.plus(-count) if gap.fixed >= count else None  # knit past, it is closed
+        self.state = Live(end_to_end(parts, tuple(map(Affine, first))), (), gap)
         self._eat(float(count))
         self.events.append(Said(item, index))
         return True
@@ -992,7 +997,8 @@ class _Walker:
             self._find("stitches-unreached", back.place, "back", row=back)
             return False
         chunks, snags = self.repeater.run(pairs, self.state, reps, part, self.round, tape)
-        for snag in snags:
+        # Short rows live on one another: behind the first that fails the rest say nothing new.
+        for snag in snags[:1] if any(tape.turns for _, tape in pairs) else snags:
             self._snag(snag, item, motif, rows)
         for chunk in chunks:
             self.events.append(Worked(item, index, motif, self.row, self.rs, self.round, chunk))

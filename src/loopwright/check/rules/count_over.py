@@ -48,7 +48,7 @@ def _past(context: Context, group: list[Finding]) -> Problem:
     first = group[0]
     assert first.snag is not None
     misfit = first.snag.misfit
-    if misfit.end.startswith("the gap"):
+    if misfit.end.endswith("the gap"):
         text = "the gap, or what is kept before it, lies behind the stitches already worked"
     else:
         text = f"only {count_of(misfit.have, 'stitch')} are left, fewer than {misfit.after:,}"

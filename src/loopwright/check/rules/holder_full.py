@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from loopwright.check.context import Context, count_of
+from loopwright.check.context import Context, count_of, in_size
 from loopwright.check.rule import Rule
 from loopwright.problem import ERROR, Label, Problem
 
@@ -23,13 +23,14 @@ def check(context: Context) -> Iterator[Problem]:
             )
             continue
         more, there = first.numbers
-        labels = (Label(first.other, "these"),) if first.other is not None else ()
+        labels = (Label(first.other, "put aside here before"),) if first.other is not None else ()
         yield context.problem(
             group,
             "stitches wait under this name already",
-            f"{count_of(more, 'stitch')} are put aside as “{name}”, where "
-            f"{count_of(there, 'stitch')} {'waits' if there == 1 else 'wait'} still.",
-            help="take the first ones before, or give these a name of their own.",
+            f"{count_of(more, 'stitch')} {'is' if more == 1 else 'are'} put aside as "
+            f"“{name}”{in_size(context, first.size)}, where {count_of(there, 'stitch')} "
+            f"{'waits' if there == 1 else 'wait'} still.",
+            help="take those before, or give these a name of their own.",
             labels=labels,
         )
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from loopwright.check.context import Context, count_of, in_size, listed
+from loopwright.check.holders import meant, never_taken, unknown
 from loopwright.check.rule import Rule
 from loopwright.count.walk import Finding
 from loopwright.problem import ERROR, Problem
@@ -14,7 +15,8 @@ def check(context: Context) -> Iterator[Problem]:
     for group in context.findings("never-bound-off"):
         first = group[0]
         if first.detail == "held":
-            yield _held(context, group)
+            if not _said_elsewhere(context, first):
+                yield _held(context, group)
             continue
         live = count_of(first.numbers[0], "stitch")
         name = first.piece.name.text
@@ -51,6 +53,13 @@ def _were(count: int) -> str:
     return f"{count:,} {'was' if count == 1 else 'were'}"
 
 
+def _said_elsewhere(context: Context, held: Finding) -> bool:
+    """Whether the line that takes them was not reached, or asks for them by a wrong name."""
+    if held not in never_taken(context, held.size):
+        return True
+    return any(meant(context, empty) is held for empty in unknown(context, held.size))
+
+
 def _held(context: Context, group: list[Finding]) -> Problem:
     """Stitches that wait on a holder for ever."""
     first = group[0]
@@ -64,7 +73,8 @@ def _held(context: Context, group: list[Finding]) -> Problem:
         f"{'waits' if count == 1 else 'wait'} on the holder “{name}”, where "
         f"{'it was' if count == 1 else 'they were'} put {where}, and no later line takes "
         f"{'it' if count == 1 else 'them'}.",
-        help=f"write “take {name}” where they are worked again, in this piece or in a later one.",
+        help=f"write “take {name}” where {'it is' if count == 1 else 'they are'} worked again, in "
+        "this piece or in a later one.",
     )
 
 

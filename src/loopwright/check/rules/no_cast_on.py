@@ -20,8 +20,16 @@ def check(context: Context) -> Iterator[Problem]:
             "empty": f"Nothing is ever cast on for “{name}”.",
         }[first.detail]
         yield context.problem(
-            group, "there is no stitch to work", message, help="write “cast on 20” before it."
+            group, "there is no stitch to work", message, help=_HELP[first.detail]
         )
+
+
+_HELP = {
+    "never": "write “cast on 20” before it.",
+    "bound": "let it come before the binding off, or cast on, pick up or take stitches first.",
+    "more": "write it without “more”, or let it come behind the line that brings the stitches.",
+    "empty": "begin it with “cast on 20”, or pick up, take or join stitches.",
+}
 
 
 RULE = Rule(
