@@ -10,7 +10,7 @@ ifneq ($(wildcard /opt/homebrew/lib),)
 DRAW := DYLD_FALLBACK_LIBRARY_PATH=/opt/homebrew/lib:/usr/local/lib:/usr/lib
 endif
 
-.PHONY: help setup demo test fuzz mutation lint format docs clean
+.PHONY: help setup demo test fuzz mutation lint format docs tables bench clean
 
 help:
 	@echo "make demo    compile $(EXAMPLE) to a PDF, an HTML page and a text, into $(OUT)/"
@@ -20,6 +20,8 @@ help:
 	@echo "make lint    ruff and mypy only"
 	@echo "make format  put the Python code into its one layout"
 	@echo "make docs    make the page of rules and the picture in the README anew"
+	@echo "make tables  make the parser's tables anew from the grammar"
+	@echo "make bench   measure, and print a table of ratios"
 	@echo "make setup   make or bring up to date .venv (the others do it by themselves)"
 	@echo "make clean   remove what was made, .venv too"
 
@@ -56,6 +58,15 @@ docs: demo
 	@$(BIN)/python -c "from loopwright.check.explain import rules_page; print(rules_page(), end='')" \
 		> src/loopwright/check/RULES.md
 	pdftoppm -png -r 80 -f 1 -l 1 -singlefile $(OUT)/skerry-throw.pdf examples/skerry-throw
+
+tables: setup
+	@$(BIN)/python -X utf8 -c "from loopwright.notation.grammar import grammar_text; \
+		from loopwright.notation.tables import make_tables; \
+		print(make_tables(grammar_text()), end='')" > grammars/loop.table.new
+	@mv grammars/loop.table.new grammars/loop.table
+
+bench: setup
+	@$(DRAW) $(BIN)/python tests/bench/run.py
 
 clean:
 	rm -rf .venv $(OUT) build dist .pytest_cache .mypy_cache .ruff_cache .hypothesis

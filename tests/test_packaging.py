@@ -13,7 +13,7 @@ import pytest
 ROOT = Path(__file__).parent.parent
 PROJECT = tomllib.loads((ROOT / "pyproject.toml").read_text("utf-8"))
 SETUPTOOLS = PROJECT["tool"]["setuptools"]
-DATA = {".csv", ".lark", ".html", ".txt", ".css", ".ttf", ".otf", ".typed"}
+DATA = {".csv", ".lark", ".table", ".html", ".txt", ".css", ".ttf", ".otf", ".typed"}
 
 
 def folder_of(package: str) -> Path:

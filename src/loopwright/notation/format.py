@@ -6,9 +6,8 @@ the writer wrote them, names keep their case, keywords and stitch words are lowe
 
 from __future__ import annotations
 
-from lark import Token
-
-from loopwright.notation.grammar import line_parser
+from loopwright.notation.grammar import line_reader
+from loopwright.notation.lalr import Token
 from loopwright.notation.parse import _LOWER, Parsed, split_comment
 from loopwright.notation.tree import (
     MotifLine,
@@ -86,11 +85,8 @@ def _comment(comment: str) -> str:
 def format_line(code: str, placed: Placed) -> str:
     """One line of code (without its comment) in the one layout, not indented."""
     code = code.rstrip()
-    parser, shaper = line_parser()
-    shaper.original = code
-    lowered = code.translate(_LOWER)
-    interactive = parser.parse_interactive(lowered)
-    tokens = list(interactive.iter_parse())
+    reader, _ = line_reader()
+    tokens = reader.tokens(code.translate(_LOWER))
     out = ""
     before = ""
     for token in tokens:

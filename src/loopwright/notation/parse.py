@@ -6,16 +6,15 @@ import re
 from dataclasses import dataclass, replace
 from typing import Any
 
-from lark.exceptions import UnexpectedCharacters, UnexpectedInput, UnexpectedToken
-
 from loopwright.notation.bounds import (
     MAX_LINE,
     MAX_NESTING,
     MAX_UNCLEAR_CHARACTERS,
     MAX_UNCLEAR_LINES,
 )
-from loopwright.notation.grammar import line_parser
+from loopwright.notation.grammar import line_reader
 from loopwright.notation.habits import Answer, Reader, answer_to, measured, plain
+from loopwright.notation.lalr import Unread
 from loopwright.notation.near import nearest, one_slip
 from loopwright.notation.source import Source, Span
 from loopwright.notation.terminals import LINE_WORDS, expected_text, keyword
@@ -118,14 +117,14 @@ def reads(code: str) -> bool:
     code = code.strip()
     if not code or _before_parsing(code, 0) is not None:
         return False
-    parser, shaper = line_parser()
+    reader, shaper = line_reader()
     shaper.original = code
     shaper.base = 0
     shaper.problems = []
     shaper.size_lists = []
     try:
-        parser.parse(code.translate(_LOWER))
-    except UnexpectedInput:
+        reader.parse(code.translate(_LOWER))
+    except Unread:
         return False
     return not shaper.problems
 
@@ -157,14 +156,14 @@ def _parse_line(code: str, base: int, source: Source) -> _Read | Problem:
     early = _before_parsing(code, base)
     if early is not None:
         return early
-    parser, shaper = line_parser()
+    reader, shaper = line_reader()
     shaper.original = code
     shaper.base = base
     shaper.problems = []
     shaper.size_lists = []
     try:
-        statement: Any = parser.parse(code.translate(_LOWER))
-    except UnexpectedInput as error:
+        statement: Any = reader.parse(code.translate(_LOWER))
+    except Unread as error:
         return _unclear(code, base, error, source)
     if isinstance(statement, RowLine) and " to " in code.translate(_LOWER):
         printed = _printed_end(statement, code, base, source)
@@ -234,23 +233,11 @@ def _before_parsing(code: str, base: int) -> Problem | None:
     return None
 
 
-def _unclear(code: str, base: int, error: UnexpectedInput, source: Source) -> Problem:
+def _unclear(code: str, base: int, error: Unread, source: Source) -> Problem:
     lowered = code.translate(_LOWER)
-    at = getattr(error, "pos_in_stream", None)
-    end: int | None = None
-    names: set[str] = set()
-    if isinstance(error, UnexpectedToken):
-        token = error.token
-        names = set(error.accepts or error.expected)
-        if token.type == "$END":
-            at = len(code)
-        else:
-            at, end = token.start_pos, token.end_pos
-    elif isinstance(error, UnexpectedCharacters):
-        names = set(error.allowed or ())
-    start = len(code) if at is None or at < 0 else at
-    if end is None:
-        end = start + 1
+    names = error.names
+    start = len(code) if error.start is None else error.start
+    end = start + 1 if error.end is None else error.end
     first = _FIRST_WORD.match(lowered.lstrip())
     if first and first.group() not in LINE_WORDS:
         return _unknown_start(code, base, first.group(), source)

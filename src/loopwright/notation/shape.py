@@ -5,10 +5,9 @@ from __future__ import annotations
 import re
 from typing import Any
 
-from lark import Token, Transformer, v_args
-
 from loopwright.notation import tree
 from loopwright.notation.bounds import MAX_NAME, MAX_NUMBER
+from loopwright.notation.lalr import Token
 from loopwright.notation.quantity import UNIT_WORDS, Quantity, read_number
 from loopwright.notation.source import Span
 from loopwright.problem import ERROR, Problem
@@ -28,8 +27,7 @@ class _Part:
         self.span = span
 
 
-@v_args(inline=True)
-class Shaper(Transformer[Token, tree.Statement]):
+class Shaper:
     """The parser's callbacks.
 
     `original` is the line as written (the parser sees it lowered), `base` is added to every
@@ -38,7 +36,6 @@ class Shaper(Transformer[Token, tree.Statement]):
     """
 
     def __init__(self) -> None:
-        super().__init__()
         self.original = ""
         self.base = 0
         self.problems: list[Problem] = []
@@ -48,9 +45,8 @@ class Shaper(Transformer[Token, tree.Statement]):
 
     def _span(self, first: Any, last: Any = None) -> Span:
         last = first if last is None else last
-        # A token of a parsed text always knows its place; lark types it as possibly unknown.
-        start = (first.start_pos or 0) + self.base if isinstance(first, Token) else first.span.start
-        end = (last.end_pos or 0) + self.base if isinstance(last, Token) else last.span.end
+        start = first.start_pos + self.base if isinstance(first, Token) else first.span.start
+        end = last.end_pos + self.base if isinstance(last, Token) else last.span.end
         return Span(start, end)
 
     def _spelled(self, token: Token) -> str:
@@ -571,7 +567,7 @@ class Shaper(Transformer[Token, tree.Statement]):
         span = (
             self._span(word, rest[-1])
             if rest
-            else Span(self.base + (word.start_pos or 0), self.base + len(self.original.rstrip()))
+            else Span(self.base + word.start_pos, self.base + len(self.original.rstrip()))
         )
         return tree.BindOffLine(strand, method, span)
 

@@ -80,7 +80,9 @@ def _never(context: Context, first: Finding) -> Said | None:
     text = f"No stitches wait under the name “{name}”."
     other = meant(context, first)
     if other is not None:
-        text += f" {count_of(other.numbers[0], 'stitch')} wait as “{other.name}” and are never taken."
+        text += (
+            f" {count_of(other.numbers[0], 'stitch')} wait as “{other.name}” and are never taken."
+        )
         return text, f"did you mean “{other.name}”?", (Label(other.span, "put aside here"),)
     close = nearest(name, [place.name for place in put_aside(context.pattern)])
     if close is not None:
