@@ -19,6 +19,7 @@ FOLDER = Path(reader.__file__).parent
 NAMES = sorted(path.stem for path in FOLDER.glob("*.csv"))
 KEYS = {
     "blanket_sizes": ("name",),
+    "fibre_care": ("name",),
     "loop_constants": ("structure", "state"),
     "needle_sizes": ("mm",),
     "rules_of_thumb": ("name",),

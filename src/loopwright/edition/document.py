@@ -9,6 +9,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from loopwright.edition.catalogue import ENGLISH, Catalogue
+
 
 @dataclass(frozen=True, slots=True)
 class Fact:
@@ -86,7 +88,9 @@ class Document:
 
     `language` is a BCP 47 tag; `sizes` are the size names in order (empty where there is one
     size only); `finished` is the table of finished measurements, a row per size. `notices` are
-    lines such as that measures are estimates until a swatch says so; `cautions` are safety lines.
+    lines such as that measures are estimates until a swatch says so; `cautions` are safety lines,
+    `care` the care of the fibre.
+    `catalogue` has the words of headings.
     """
 
     language: str
@@ -106,3 +110,5 @@ class Document:
     sections: tuple[Section, ...]
     cautions: tuple[str, ...]
     notices: tuple[str, ...]
+    care: tuple[str, ...] = ()
+    catalogue: Catalogue = ENGLISH

@@ -55,7 +55,11 @@ def render_pdf(doc: Document, paper: Literal["a4", "letter"]) -> bytes:
     and Pango; never on the time or the process. A letter that the bundled fonts lack is drawn with
     a font of the system. Raises NativeLibrariesMissing where Pango is not installed.
     """
-    page = render_html(doc)
+    return pdf_of(render_html(doc), paper)
+
+
+def pdf_of(page: str, paper: Literal["a4", "letter"]) -> bytes:
+    """A page of our own templates as a tagged PDF, under the terms of `render_pdf`."""
     weasyprint = load_weasyprint()
     with _quiet():
         from weasyprint.text.fonts import FontConfiguration
