@@ -13,7 +13,7 @@ import pytest
 ROOT = Path(__file__).parent.parent
 PROJECT = tomllib.loads((ROOT / "pyproject.toml").read_text("utf-8"))
 SETUPTOOLS = PROJECT["tool"]["setuptools"]
-DATA = {".csv", ".lark", ".table", ".html", ".txt", ".css", ".ttf", ".otf", ".typed"}
+DATA = {".csv", ".lark", ".table", ".html", ".txt", ".css", ".ttf", ".otf", ".typed", ".po"}
 
 
 def folder_of(package: str) -> Path:
@@ -79,7 +79,7 @@ def test_a_wheel_holds_every_module_and_every_file_that_is_read(wheel: set[str])
     for package in SETUPTOOLS["packages"]:
         folder = folder_of(package)
         # grammars and templates may hold folders that are no packages, such as fonts.
-        deep = package in {"loopwright.grammars", "loopwright.templates"}
+        deep = package in {"loopwright.grammars", "loopwright.templates", "loopwright.edition"}
         for path in folder.rglob("*") if deep else folder.glob("*"):
             if path.suffix == ".py" or path.suffix in DATA:
                 name = "/".join([*package.split("."), *path.relative_to(folder).parts])

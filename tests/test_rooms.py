@@ -44,7 +44,7 @@ BANNED_MODULES = {
     "time", "urllib", "warnings", "weasyprint",
 }  # fmt: skip
 BANNED_CALLS = {"open", "print", "input", "eval", "exec", "compile", "__import__", "breakpoint"}
-HEAVY = {"jinja2", "markupsafe", "numpy", "pint", "PIL", "weasyprint"}
+HEAVY = {"babel", "jinja2", "markupsafe", "numpy", "pint", "PIL", "weasyprint"}
 
 
 def imported(tree: ast.AST) -> Iterator[tuple[str, int]]:

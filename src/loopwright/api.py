@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from loopwright.build import BuildOptions, build_editions
 from loopwright.check.checked import Checked
@@ -57,8 +58,7 @@ def render(checked: Checked, kind: str = "pdf", options: BuildOptions | None = N
     Raises ValueError where the pattern has errors, OSError where the PDF's native libraries
     are missing.
     """
-    base = options or BuildOptions()
-    chosen = BuildOptions((kind,), base.size, base.units, base.paper, base.counts)
+    chosen = replace(options or BuildOptions(), kinds=(kind,))
     made, failed = build_editions(checked, chosen, "pattern")
     if failed:
         raise OSError(failed[0])

@@ -6,17 +6,25 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from loopwright.check.checked import Checked
+from loopwright.edition.catalogue import Catalogue
 from loopwright.edition.document import Document, Personal
 from loopwright.edition.errata import Change, with_errata
+from loopwright.edition.language import catalogue
 from loopwright.edition.pictures import with_pictures
+from loopwright.edition.voice import Voice
 from loopwright.edition.words import make_document
 
 KINDS = ("pdf", "html", "text", "spoken")
+_PAGES = ("pdf", "html", "text")
 
 
 @dataclass(frozen=True, slots=True)
 class BuildOptions:
-    """What to make: `kinds` are of `KINDS`; `changes` are those since the last print, if asked."""
+    """What to make: `kinds` are of `KINDS`; `changes` are those since the last print, if asked.
+
+    `language` is one of `LANGUAGES`, `terms` (of `TERMS`) are the ``us`` or ``uk`` ones of English;
+    `large` asks for the pages in large print instead.
+    """
 
     kinds: tuple[str, ...] = ("pdf", "html", "text")
     size: str | None = None
@@ -25,6 +33,14 @@ class BuildOptions:
     counts: str = "changes"
     changes: tuple[Change, ...] | None = None
     personal: Personal | None = None
+    terms: str = "us"
+    language: str = "en"
+    large: bool = False
+
+    @property
+    def words(self) -> Catalogue:
+        """The words of the pages. Raises ValueError for a language or terms that are not there."""
+        return catalogue(self.language, self.terms)
 
 
 def document_of(checked: Checked, options: BuildOptions) -> Document:
@@ -32,7 +48,12 @@ def document_of(checked: Checked, options: BuildOptions) -> Document:
     if checked.has_errors:
         raise ValueError("a pattern with errors is never rendered")
     document = make_document(
-        checked.pattern, checked.walks, options.size, options.units, options.counts
+        checked.pattern,
+        checked.walks,
+        options.size,
+        options.units,
+        options.counts,
+        Voice(options.words),
     )
     if options.changes is not None:
         document = with_errata(document, options.changes)
@@ -46,6 +67,8 @@ def build_editions(
 
     An edition that fails for want of native libraries leaves the others whole.
     """
+    if options.large:
+        return _large(checked, options, name)
     document = document_of(checked, options)
     if set(options.kinds) & {"pdf", "html"}:
         document = with_pictures(
@@ -74,14 +97,53 @@ def build_editions(
     return made, failed
 
 
+def _each_size(
+    checked: Checked, options: BuildOptions, counts: str, voice: type[Voice]
+) -> list[Document]:
+    """The document of the size that is asked for, or of each in turn."""
+    sizes = (options.size,) if options.size is not None else checked.pattern.sizes
+    return [
+        make_document(
+            checked.pattern, checked.walks, size, options.units, counts, voice(options.words)
+        )
+        for size in sizes
+    ]
+
+
+def _large(
+    checked: Checked, options: BuildOptions, name: str
+) -> tuple[list[tuple[str, bytes]], list[str]]:
+    """The pages in large print; editions that have no pages stay as they are."""
+    from loopwright.edition.large import Large, render_large_html, render_large_text
+
+    if checked.has_errors:
+        raise ValueError("a pattern with errors is never rendered")
+    documents = _each_size(checked, options, options.counts, Large)
+    if options.changes is not None:
+        documents[-1] = with_errata(documents[-1], options.changes)
+    others = tuple(kind for kind in options.kinds if kind not in _PAGES)
+    made, failed = build_editions(checked, replace(options, kinds=others, large=False), name)
+    for kind in (kind for kind in options.kinds if kind in _PAGES):
+        if kind == "text":
+            made.append((f"{name}-large.txt", render_large_text(documents).encode("utf-8")))
+            continue
+        page = render_large_html(documents)
+        if kind == "html":
+            made.append((f"{name}-large.html", page.encode("utf-8")))
+            continue
+        from loopwright.edition.pdf import NativeLibrariesMissing, pdf_of
+
+        try:
+            made.append((f"{name}-large.pdf", pdf_of(page, options.paper)))
+        except NativeLibrariesMissing as error:
+            failed.append(str(error))
+    return made, failed
+
+
 def _spoken(checked: Checked, options: BuildOptions) -> str:
     """The spoken edition: the size that is asked for, or each in turn."""
     from loopwright.edition.spoken import Spoken, render_spoken
 
-    sizes = (options.size,) if options.size is not None else checked.pattern.sizes
-    return render_spoken(
-        [
-            make_document(checked.pattern, checked.walks, size, options.units, "all", Spoken())
-            for size in sizes
-        ]
-    )
+    if options.language != "en":
+        raise ValueError("the spoken edition speaks English only")
+    return render_spoken(_each_size(checked, options, "all", Spoken))

@@ -24,6 +24,7 @@ KEYS = {
     "estimates": ("name",),
     "fabrics": ("fabric",),
     "joins": ("join",),
+    "fibre_care": ("name",),
     "loop_constants": ("structure", "state"),
     "needle_sizes": ("mm",),
     "rules_of_thumb": ("name",),

@@ -15,6 +15,7 @@ from loopwright.compile import check_source
 from loopwright.files import read_source, write_inside
 
 if TYPE_CHECKING:
+    from loopwright.build import BuildOptions
     from loopwright.check.checked import Checked
     from loopwright.edition.errata import Change
 
@@ -53,6 +54,20 @@ def options(parser: argparse.ArgumentParser) -> None:
         help="stitch counts where they change, or after every row",
     )
     parser.add_argument(
+        "--terms", choices=("us", "uk"), default="us", help="US or UK knitting terms (default: us)"
+    )
+    parser.add_argument(
+        "--language",
+        choices=("en", "de", "fr", "es"),
+        default="en",
+        help="the language of the pages (de, fr and es are not yet checked by a native knitter)",
+    )
+    parser.add_argument(
+        "--large",
+        action="store_true",
+        help="the pages in large print: one column, one size at a time (NAME-large.pdf …)",
+    )
+    parser.add_argument(
         "--since", metavar="OLD", help="list on the last page what changed since that source"
     )
     parser.add_argument(
@@ -66,14 +81,15 @@ def options(parser: argparse.ArgumentParser) -> None:
     )
 
 
-def _changes(path: str, new: Checked, units: str | None) -> tuple[Change, ...]:
+def _changes(path: str, new: Checked, options: BuildOptions) -> tuple[Change, ...]:
     """What changed since the source at `path`. Raises Usage where it cannot be compared."""
     from loopwright.edition.errata import Version, errata
 
     old = check_source(read_source(path))
     if old.has_errors:
         raise Usage(f"{path} has errors, so it cannot be what was printed")
-    return errata(Version(old.pattern, old.walks), Version(new.pattern, new.walks), units)
+    before, after = Version(old.pattern, old.walks), Version(new.pattern, new.walks)
+    return errata(before, after, options.units, options.words)
 
 
 def _at_least_one(text: str) -> int:
@@ -93,7 +109,21 @@ def run(args: argparse.Namespace) -> int:
             raise Usage(f"there is no edition “{kind}”; there are {', '.join(KINDS)}")
     if not kinds:
         raise Usage(f"--to names no edition; there are {', '.join(KINDS)}")
-    options = BuildOptions(kinds, args.size, args.units, args.paper, args.counts)
+    if args.language != "en":
+        if args.terms == "uk":
+            raise Usage("--terms uk are English words: they do not go with another --language")
+        if "spoken" in kinds:
+            raise Usage("the spoken edition speaks English only: leave --language out")
+    options = BuildOptions(
+        kinds,
+        args.size,
+        args.units,
+        args.paper,
+        args.counts,
+        terms=args.terms,
+        language=args.language,
+        large=args.large,
+    )
     if len(args.files) > 1 or Path(args.files[0]).is_dir():
         from loopwright.commands.shelf import build_shelf
 
@@ -113,7 +143,7 @@ def run(args: argparse.Namespace) -> int:
             f"there is no size “{args.size}”; the pattern has {', '.join(checked.pattern.sizes)}"
         )
     if args.since is not None:
-        options = replace(options, changes=_changes(args.since, checked, args.units))
+        options = replace(options, changes=_changes(args.since, checked, options))
     name = "pattern" if file == "-" else Path(file).stem
     if _is_personal(args):
         made_to_measure = _personal(args, checked)

@@ -2,43 +2,113 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from loopwright.facts.words import terms
 from loopwright.model.stitch import Stitch
 
+FAMILIES = (
+    "knit {a} together",
+    "purl {a} together",
+    "slip {a} to a cable needle and hold in front, knit {b}, knit {c} from the cable needle",
+    "slip {a} to a cable needle and hold in back, knit {b}, knit {c} from the cable needle",
+    "slip {a} to a cable needle and hold in front, purl {b}, knit {c} from the cable needle",
+    "slip {a} to a cable needle and hold in back, knit {b}, purl {c} from the cable needle",
+)
+"""The meanings of stitches that carry their width in their word, with places for the numbers."""
+
+FABRICS = ("stockinette", "garter", "rib", "seed", "moss", "reverse stockinette", "lace", "cables")
+METHODS = (
+    "long-tail", "knitted", "cable", "provisional", "garter-tab", "suspended", "stretchy", "loose",
+    "three-needle", "backward-loop", "sewn",
+)  # fmt: skip
+LEVELS = ("Basic", "Easy", "Intermediate", "Complex")
+NEEDLE_KINDS = ("circular", "straight", "double-pointed")
+EDGES = ("left", "right", "top", "bottom", "cast-on", "bind-off", "side")
+
+_FAMILY = re.compile(r"(k|p)(\d+)tog")
+_POINT = re.compile(r"(?<=\d)\.(?=\d)")
+_UNIT = re.compile(r"(?<=[\d)¼½¾] )(cm|mm|in|m|yd|g|oz)(?![\w.])")
+
 
 @dataclass(frozen=True, slots=True)
 class Catalogue:
     """`messages` by their English; `short` and `long` are abbreviations and their meanings by
-    the word of the language of sources (a stitch, a modifier) or the English term. What a
-    catalogue lacks stays English. `in_words` where small numbers are written out.
+    the word of the language of sources (a stitch, a modifier) or the English term; `names` are
+    the trade's names of fabrics, methods, levels and tools that a source uses as they are. What
+    a catalogue lacks stays English. `in_words` where small numbers are written out; `decimal` is
+    the mark of broken numbers, `units` are the unit words that differ.
 
     A stitch's abbreviation may hold ``{n}``, where its number stands in it; a term without a
-    meaning is no abbreviation and is not listed.
+    meaning is no abbreviation and is not listed. A key such as ``yo kp`` is the stitch between
+    a knit and a purl stitch.
     """
 
     language: str
     messages: Mapping[str, str] = field(default_factory=dict)
     short: Mapping[str, str] = field(default_factory=dict)
     long: Mapping[str, str] = field(default_factory=dict)
+    names: Mapping[str, str] = field(default_factory=dict)
     in_words: bool = False
-    note: str = ""
+    notices: tuple[str, ...] = ()
+    decimal: str = "."
+    units: Mapping[str, str] = field(default_factory=dict)
 
     def text(self, message: str) -> str:
         return self.messages.get(message, message)
+
+    def say(self, message: str, **parts: object) -> str:
+        """A message with its parts put in. A translation may use any of the parts, or leave one."""
+        return self.text(message).format(**parts)
+
+    def name(self, text: str, key: str = "") -> str:
+        """A name of the trade (by `key`, if given); any other stays as the source writes it."""
+        return self.names.get((key or text).casefold(), text)
+
+    def figures(self, text: str) -> str:
+        """Figures with their units (never a writer's text) as the language writes them."""
+        if self.decimal != ".":
+            text = _POINT.sub(self.decimal, text)
+        if self.units:
+            text = _UNIT.sub(lambda match: self.units.get(match[1], match[1]), text)
+        return text
+
+    @property
+    def between_sizes(self) -> str:
+        """What parts broken numbers of several sizes: a comma may be in them."""
+        return "; " if self.decimal == "," else ", "
 
     def term(self, name: str) -> tuple[str, str]:
         """A general abbreviation (st, rep, RS) and what it means."""
         return self.short.get(name, name), self.long.get(name, terms()[name])
 
-    def stitch(self, stitch: Stitch) -> tuple[str, str]:
+    def stitch(self, stitch: Stitch, between: str = "") -> tuple[str, str]:
         """A stitch's abbreviation and what it means; a file's own stitches stay as written."""
         if stitch.kind == "own":
             return stitch.abbr, stitch.meaning
-        short = self.short.get(stitch.word, stitch.abbr)
-        return short, self.long.get(stitch.word, stitch.meaning)
+        word = f"{stitch.word} {between}"
+        if word not in self.short:
+            word = stitch.word
+        if word in self.short or word in self.long:
+            return self.short.get(word, stitch.abbr), self.long.get(word, stitch.meaning)
+        return self._of_a_family(stitch)
+
+    def _of_a_family(self, stitch: Stitch) -> tuple[str, str]:
+        short, meaning = stitch.abbr, stitch.meaning
+        together = _FAMILY.fullmatch(stitch.word)
+        if together:
+            # As many of them as are worked together: {n} is already the number of times.
+            short = self.short.get(f"{together[1]}tog", short).replace("{a}", together[2])
+        for message in FAMILIES:
+            pattern = re.escape(message)
+            for part in "abc":
+                pattern = pattern.replace(rf"\{{{part}\}}", rf"(?P<{part}>\d+)")
+            match = re.fullmatch(pattern, meaning)
+            if match:
+                return short, self.say(message, **match.groupdict())
+        return short, meaning
 
     def modifier(self, word: str, meaning: str) -> tuple[str, str]:
         return self.short.get(word, word), self.long.get(word, meaning)

@@ -9,6 +9,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from loopwright.edition.catalogue import ENGLISH, Catalogue
+
 
 @dataclass(frozen=True, slots=True)
 class Fact:
@@ -151,7 +153,8 @@ class Document:
 
     `language` is a BCP 47 tag; `sizes` are the size names in order (empty where there is one
     size only); `finished` is the table of finished measurements, a row per size. `notices` are
-    lines such as that measures are estimates until a swatch says so; `cautions` are safety lines.
+    lines such as that measures are estimates until a swatch says so; `cautions` are safety lines,
+    `care` the care of the fibre. `catalogue` has the words of headings.
     The pictures are put in by `edition.pictures`, for the editions that can show them.
     """
 
@@ -176,3 +179,5 @@ class Document:
     schematics: tuple[SchematicPicture, ...] = ()
     cloth: ClothPicture | None = None
     personal: Personal | None = None
+    care: tuple[str, ...] = ()
+    catalogue: Catalogue = ENGLISH

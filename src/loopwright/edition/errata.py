@@ -6,11 +6,14 @@ from dataclasses import dataclass
 from difflib import SequenceMatcher
 
 from loopwright.count.walk import Walk
+from loopwright.edition.catalogue import ENGLISH, Catalogue
 from loopwright.edition.document import Document, Line, Section
+from loopwright.edition.voice import Voice
 from loopwright.edition.words import make_document
 from loopwright.model.pattern import Pattern
 
 HEADING = "Changes since the last print"
+UNCHANGED = "Nothing that is printed has changed."
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,13 +37,20 @@ class Change:
     sizes: tuple[str, ...] = ()
 
     def __str__(self) -> str:
-        sizes = f" (size{'s' if len(self.sizes) > 1 else ''} {', '.join(self.sizes)})"
-        head = f"{self.where}{sizes if self.sizes else ''}: "
+        return self.said()
+
+    def said(self, words: Catalogue = ENGLISH) -> str:
+        """The entry in the words of a catalogue."""
+        where, sizes = self.where, ", ".join(self.sizes)
+        if len(self.sizes) == 1:
+            where = words.say("{where} (size {sizes})", where=where, sizes=sizes)
+        elif self.sizes:
+            where = words.say("{where} (sizes {sizes})", where=where, sizes=sizes)
         if not self.was:
-            return f"{head}new: {self.now}"
+            return words.say("{where}: new: {now}", where=where, now=self.now)
         if not self.now:
-            return f"{head}left out, was: {self.was}"
-        return f"{head}was: {self.was} Is: {self.now}"
+            return words.say("{where}: left out, was: {was}", where=where, was=self.was)
+        return words.say("{where}: was: {was} Is: {now}", where=where, was=self.was, now=self.now)
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,19 +60,22 @@ class _Entry:
     text: str
 
 
-def errata(old: Version, new: Version, units: str | None = None) -> tuple[Change, ...]:
+def errata(
+    old: Version, new: Version, units: str | None = None, words: Catalogue = ENGLISH
+) -> tuple[Change, ...]:
     """The changes from `old` to `new`, in the order of the new pattern.
 
     Both must be versions without errors. Compares what is printed: facts, materials and every
     instruction; a change of the source that prints the same is none.
     """
-    changes = _differences(_document(old, None, units), _document(new, None, units))
+    changes = _differences(_document(old, None, units, words), _document(new, None, units, words))
     names = [name for name in new.pattern.sizes if name in old.pattern.sizes]
     if len(names) < 2:
         return tuple(changes)
     touched: dict[tuple[str, str], list[str]] = {}
     for name in names:
-        for change in _differences(_document(old, name, units), _document(new, name, units)):
+        one = (_document(version, name, units, words) for version in (old, new))
+        for change in _differences(*one):
             touched.setdefault(_key(change.where), []).append(name)
     out = []
     for change in changes:
@@ -76,11 +89,12 @@ def with_errata(doc: Document, changes: tuple[Change, ...]) -> Document:
     """The document with a last section that lists the changes."""
     from dataclasses import replace
 
+    words = doc.catalogue
     if not changes:
-        lines: tuple[Line, ...] = (Line("note", "", "Nothing that is printed has changed.", ""),)
+        lines: tuple[Line, ...] = (Line("note", "", words.text(UNCHANGED), ""),)
     else:
-        lines = tuple(Line("note", "", str(change), "") for change in changes)
-    return replace(doc, sections=(*doc.sections, Section(HEADING, 2, lines)))
+        lines = tuple(Line("note", "", change.said(words), "") for change in changes)
+    return replace(doc, sections=(*doc.sections, Section(words.text(HEADING), 2, lines)))
 
 
 def _key(where: str) -> tuple[str, str]:
@@ -89,8 +103,8 @@ def _key(where: str) -> tuple[str, str]:
     return heading, label.split(" (")[0]
 
 
-def _document(version: Version, size: str | None, units: str | None) -> Document:
-    return make_document(version.pattern, version.walks, size, units)
+def _document(version: Version, size: str | None, units: str | None, words: Catalogue) -> Document:
+    return make_document(version.pattern, version.walks, size, units, voice=Voice(words))
 
 
 def _differences(old: Document, new: Document) -> list[Change]:
@@ -142,33 +156,34 @@ def _where(entry: _Entry) -> str:
 
 def _entries(doc: Document) -> list[_Entry]:
     """Everything printed, a line each, under its heading."""
+    text = doc.catalogue.text
     out = [
-        _Entry("Title", "", doc.title),
-        _Entry("Designer", "", doc.designer),
-        _Entry("Summary", "", doc.summary),
-        _Entry("Level", "", doc.level),
-        _Entry("Sizes", "", ", ".join(doc.sizes)),
+        _Entry(text("Title"), "", doc.title),
+        _Entry(text("Designer"), "", doc.designer),
+        _Entry(text("Summary"), "", doc.summary),
+        _Entry(text("Level"), "", doc.level),
+        _Entry(text("Sizes"), "", ", ".join(doc.sizes)),
     ]
     if doc.finished is not None:
         out += [
-            _Entry("Finished measurements", f"{row[0]} {head.lower()}", cell)
+            _Entry(text("Finished measurements"), f"{row[0]} {head.lower()}", cell)
             for row in doc.finished.rows
             for head, cell in zip(doc.finished.head[1:], row[1:], strict=True)
         ]
     for heading, lines in (
-        ("Gauge", doc.gauge),
-        ("Needles", doc.needles),
-        ("Yarn", doc.yarns),
-        ("Notions", doc.notions),
-        ("Notes", doc.notes),
-        ("For safety", doc.cautions),
+        (text("Gauge"), doc.gauge),
+        (text("Needles"), doc.needles),
+        (text("Yarn"), doc.yarns),
+        (text("Notions"), doc.notions),
+        (text("Notes"), doc.notes),
+        (text("For safety"), doc.cautions),
     ):
         out += [_Entry(heading, "", line) for line in lines]
     for shade in doc.shades:
         amount = f"{shade.amount}, strand {shade.strand}" if shade.strand else shade.amount
-        out.append(_Entry("Shades", shade.name, amount or shade.name))
+        out.append(_Entry(text("Shades"), shade.name, amount or shade.name))
     for section in doc.sections:
         for line in section.lines:
-            text = " ".join(part for part in (line.text, line.count) if part)
-            out.append(_Entry(section.heading, line.label, text))
+            said = " ".join(part for part in (line.text, line.count) if part)
+            out.append(_Entry(section.heading, line.label, said))
     return [entry for entry in out if entry.text]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import cache
 from typing import TYPE_CHECKING
 
-from loopwright.edition.render import clean, environment, template_folder
+from loopwright.edition.render import clean, environment, headings, template_folder
 
 if TYPE_CHECKING:
     from markupsafe import Markup
@@ -26,4 +26,5 @@ def render_html(doc: Document) -> str:
 
     Every string of `doc` is escaped. The same page, set on paper, is the PDF edition.
     """
-    return environment().get_template("pattern.html").render(doc=clean(doc), css=_style())
+    template = environment().get_template("pattern.html")
+    return template.render(doc=clean(doc), heading=headings(doc.catalogue), css=_style())

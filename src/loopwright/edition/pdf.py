@@ -59,9 +59,19 @@ def render_pdf(doc: Document, paper: Literal["a4", "letter"]) -> bytes:
     and Pango; never on the time or the process. A letter that the bundled fonts lack is drawn with
     a font of the system. Raises NativeLibrariesMissing where Pango is not installed.
     """
+    pictures = frozenset({doc.cloth.src} if doc.cloth is not None else ())
+    return pdf_of(render_html(doc), paper, pictures)
+
+
+def pdf_of(
+    page: str, paper: Literal["a4", "letter"], pictures: Collection[str] = frozenset()
+) -> bytes:
+    """A page of our own templates as a tagged PDF, under the terms of `render_pdf`.
+
+    `pictures` are the ``data:`` addresses that the page may show.
+    """
     # The bands that mark a row on a screen cost a writer of PDFs as much as the symbols.
-    page = _BAND.sub("", render_html(doc))
-    pictures = {doc.cloth.src} if doc.cloth is not None else set()
+    page = _BAND.sub("", page)
     weasyprint = load_weasyprint()
     with _quiet():
         from weasyprint.text.fonts import FontConfiguration

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from loopwright.count.affine import Affine
 from loopwright.count.spread import spread_over_stitches
+from loopwright.edition.position import positions
 from loopwright.edition.voice import Unit, Voice
 from loopwright.model.body import Body, Evenly, Fill, Group, Step, Stitches
 from loopwright.notation.tree import Special
@@ -55,6 +56,7 @@ class Phraser:
             return self.voice.whole(body.whole)
         self._index = 0
         self._fills = fills
+        self._between = positions(body.steps, self.sizes)
         return self.voice.steps(self._steps(self._unrolled(body.steps)))
 
     # --- inside -----------------------------------------------------------------------------------
@@ -86,7 +88,8 @@ class Phraser:
     def _step(self, step: Step, depth: int) -> str:
         if isinstance(step, Stitches):
             values = [step.number(size) for size in self.sizes]
-            return self.voice.stitches(step.stitch, values, step.modifiers)
+            between = self._between.get(id(step), "")
+            return self.voice.stitches(step.stitch, values, step.modifiers, between)
         if isinstance(step, Evenly):
             return self.voice.steps(self._evenly(step))
         if isinstance(step, Group):

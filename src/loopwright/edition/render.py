@@ -13,6 +13,8 @@ from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from loopwright.edition.catalogue import Catalogue
+
 if TYPE_CHECKING:
     from jinja2 import Environment
     from markupsafe import Markup
@@ -30,6 +32,7 @@ HEADINGS = {
     "notions": "Notions",
     "notes": "Notes",
     "cautions": "For safety",
+    "care": "Care",
     "abbreviations": "Abbreviations",
     "name": "Shade",
     "strand": "Strand",
@@ -50,18 +53,24 @@ HEADINGS = {
     "asked": "You asked for",
     "made_for": "It was made for",
     "changed": "What changed",
+    "colon": ":",
 }
 
 # Controls (a terminal escape, a NUL), line and paragraph separators, lone surrogates and
 # non-characters: none is text for a reader, and the XML metadata of a PDF may not hold them.
 _NOT_TEXT = re.compile("[\x00-\x1f\x7f-\x9f\u2028\u2029\ud800-\udfff\ufffe\uffff]")
 _COLOUR = re.compile(r"#[0-9a-fA-F]{6}")
-_MEASURE = re.compile(r"[0-9][0-9.,]*[½¼¾⅓⅔⅛⅜⅝⅞]? (?:mm|cm|m|in|g|oz|yd|sts|rows|rnds)\b")
+_MEASURE = re.compile(r"[0-9][0-9.,]*[½¼¾⅓⅔⅛⅜⅝⅞]? (?:mm|cm|m|in|Zoll|po|g|oz|yd|sts|rows|rnds)\b")
 # Beyond this, a row counter serves better than boxes on paper.
 _MOST_BOXES = 100
 # Letters: a longer word in a table may be broken, after each piece.
 _LONG_WORD = 30
 _PIECE = 12
+
+
+def headings(catalogue: Catalogue) -> dict[str, str]:
+    """`HEADINGS` in the words of a catalogue."""
+    return {key: catalogue.text(text) for key, text in HEADINGS.items()}
 
 
 def clean(doc: Document) -> Document:
@@ -76,7 +85,7 @@ def _clean(value: Any) -> Any:
         return _NOT_TEXT.sub(" ", value)
     if isinstance(value, tuple):
         return tuple(_clean(item) for item in value)
-    if is_dataclass(value) and not isinstance(value, type):
+    if is_dataclass(value) and not isinstance(value, type | Catalogue):
         return replace(value, **{f.name: _clean(getattr(value, f.name)) for f in fields(value)})
     return value
 
@@ -184,7 +193,6 @@ def environment() -> Environment:
         lstrip_blocks=True,
         keep_trailing_newline=True,
     )
-    env.globals["heading"] = HEADINGS
     env.filters.update(
         boxes=boxes,
         colours=colours,

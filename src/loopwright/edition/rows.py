@@ -288,7 +288,7 @@ class PieceWriter:
             return
         reps = [total // length for total in totals]
         parts = [total % length for total in totals]
-        known = self.printed.get(id(motif))
+        known = None if self.voice.written_out else self.printed.get(id(motif))
         if known is not None:
             self._again(known, length, reps, parts, groups, item)
             return
@@ -329,10 +329,11 @@ class PieceWriter:
                 run += 1
             rs = event.is_rs(at)
             key = f"{row.every}-{id(row.body)}"
-            if row.every is not None and key in every_said:
+            if key in every_said:
                 at += 1
                 continue
-            if row.every is not None and all(_still(c) for c in cells):
+            joined = row.every is not None and not self.voice.written_out
+            if joined and all(_still(c) for c in cells):
                 following = [
                     r.number
                     for r in motif.rows[at + 1 : shown]
@@ -449,14 +450,16 @@ class PieceWriter:
                 heights.append(walk.height_after(done))
         cms = [cm(h).removesuffix(" cm") for h in heights]
         ins = [inches(h).removesuffix(" in") for h in heights]
-        a, b = f"{_sized_texts(cms)} cm", f"{_sized_texts(ins)} in"
-        return f"{b} / {a}" if self.inches_first else f"{a} / {b}"
+        words = self.voice.catalogue
+        apart = words.between_sizes
+        a, b = f"{_sized_texts(cms, apart)} cm", f"{_sized_texts(ins, apart)} in"
+        return words.figures(f"{b} / {a}" if self.inches_first else f"{a} / {b}")
 
 
-def _sized_texts(values: list[str]) -> str:
+def _sized_texts(values: list[str], apart: str) -> str:
     if len(set(values)) == 1:
         return values[0]
-    return f"{values[0]} ({', '.join(values[1:])})"
+    return f"{values[0]} ({apart.join(values[1:])})"
 
 
 def _by_item(walk: Walk) -> dict[int, list[Event]]:

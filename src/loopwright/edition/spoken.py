@@ -13,7 +13,7 @@ from functools import cache
 from typing import TYPE_CHECKING
 
 from loopwright.edition.numbers import in_words
-from loopwright.edition.render import clean, environment
+from loopwright.edition.render import clean, environment, headings
 from loopwright.edition.voice import MODIFIERS, Unit, Voice
 from loopwright.facts.tables import table
 from loopwright.model.stitch import Stitch
@@ -75,7 +75,11 @@ class Spoken(Voice):
         tail = "".join(f" {MODIFIERS[modifier]}" for modifier in modifiers)
         found = _words().get(stitch.word)
         if found is not None:
-            one, many = found
+            one, many = map(self.catalogue.text, found)
+            # In some usage a yarn over is called by what lies on both sides of it.
+            placed = self.catalogue.long.get(f"{stitch.word} {between}", "").split(":")[0]
+            if placed:
+                one, many = placed, f"{placed}, {{n}} times"
             return (one if number == 1 else many.format(n=number)) + tail
         once = _of_a_family(stitch) or _own_name(stitch)
         return f"{once}{tail}" if number == 1 else f"{once}{tail}, {number} times"
@@ -258,7 +262,15 @@ def render_spoken(documents: Sequence[Document]) -> str:
             for section in doc.sections
         ]
         bare = replace(doc, sections=tuple(replace(s, lines=()) for s in doc.sections))
-        parts.append(template.render(doc=clean(bare), steps=steps, in_full=in_full, words=in_words))
+        parts.append(
+            template.render(
+                doc=clean(bare),
+                heading=headings(doc.catalogue),
+                steps=steps,
+                in_full=in_full,
+                words=in_words,
+            )
+        )
     text = re.sub(r"[ \t]+$", "", "\n\n".join(parts), flags=re.MULTILINE)
     return re.sub(r"\n{3,}", "\n\n", text).strip("\n") + "\n"
 

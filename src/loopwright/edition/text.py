@@ -6,7 +6,7 @@ import re
 from typing import TYPE_CHECKING
 from unicodedata import combining, east_asian_width
 
-from loopwright.edition.render import HEADINGS, clean, environment, shade_columns
+from loopwright.edition.render import clean, environment, headings, shade_columns
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -23,13 +23,14 @@ def render_text(doc: Document) -> str:
     that a mail program or a braille line can do it its own way.
     """
     template = environment().get_template("pattern.txt")
-    plain = clean(doc)
+    plain, heading = clean(doc), headings(doc.catalogue)
     text = template.render(
         doc=plain,
+        heading=heading,
         one_line=one_line,
         columns=columns,
         rule=rule,
-        shades=_shade_rows(plain.shades),
+        shades=_shade_rows(plain.shades, heading),
         abbreviations=_abbreviation_rows(plain.abbreviations),
     )
     # The template leaves a gap for each part a pattern lacks.
@@ -58,9 +59,9 @@ def columns(rows: Sequence[Sequence[str]]) -> list[str]:
     ]
 
 
-def _shade_rows(shades: tuple[Shade, ...]) -> list[tuple[str, ...]]:
+def _shade_rows(shades: tuple[Shade, ...], heading: dict[str, str]) -> list[tuple[str, ...]]:
     names = shade_columns(shades)
-    head = tuple(HEADINGS[name] for name in names)
+    head = tuple(heading[name] for name in names)
     return [head, *(tuple(getattr(shade, name) for name in names) for shade in shades)]
 
 

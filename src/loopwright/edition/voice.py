@@ -43,16 +43,23 @@ class Used:
             if meaning:
                 self.found.setdefault(short, (meaning, ""))
 
-    def stitch(self, stitch: Stitch) -> None:
+    def stitch(self, stitch: Stitch, between: str = "") -> None:
         plain = stitch.word in ("k", "p") or stitch.kind in _PLAIN_KINDS
-        note = self.catalogue.text("takes {takes}, makes {makes}")
-        note = "" if plain else note.format(takes=stitch.takes, makes=stitch.makes)
-        short, meaning = self.catalogue.stitch(stitch)
-        self.found.setdefault(short, (meaning, note))
+        note = ""
+        if not plain:
+            say = self.catalogue.say
+            note = say("takes {takes}, makes {makes}", takes=stitch.takes, makes=stitch.makes)
+        short, meaning = self.catalogue.stitch(stitch, between)
+        self.found.setdefault(bare(short), (meaning, note))
 
     def modifier(self, word: str) -> None:
         short, meaning = self.catalogue.modifier(word, MODIFIERS[word])
         self.found.setdefault(short, (meaning, ""))
+
+
+def bare(short: str) -> str:
+    """An abbreviation without the place of its number: ``M re`` of ``{n} M re``."""
+    return " ".join(short.replace("{n}", " ").split())
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,6 +89,8 @@ class Voice:
 
     all_counts = False
     """Whether the count is said after every row, even where it stays."""
+    written_out = False
+    """Whether every row of a motif is given in its place, none by "every foll" or by its number."""
     then = " "
     """What stands between two sentences of one instruction."""
 
@@ -91,7 +100,7 @@ class Voice:
 
     def t(self, message: str, **parts: object) -> str:
         """A message in the catalogue's language, with its parts put in."""
-        return self.catalogue.text(message).format(**parts)
+        return self.catalogue.say(message, **parts)
 
     def number(self, number: int) -> str:
         """``seven``; a figure where the trade, or the language, writes one."""
@@ -109,6 +118,10 @@ class Voice:
         """``180 (240, 300) sts``; `kind` stands before the word."""
         return f"{sized(values)}{kind} {self.sts(values)}"
 
+    def amount(self, values: Sequence[int]) -> dict[str, str]:
+        """`some` whole as ``sts``; its parts as ``n`` and ``st`` for a language that parts them."""
+        return {"sts": self.some(values), "n": sized(values), "st": self.sts(values)}
+
     def whole(self, word: str) -> str:
         return self.t("knit") if word == "k" else self.t("purl")
 
@@ -120,12 +133,12 @@ class Voice:
         `between` says what lies before and after it (``kp``: a knit and a purl stitch): in some
         usage a yarn over has a name for each.
         """
-        self.used.stitch(stitch)
+        self.used.stitch(stitch, between)
         tail = ""
         for modifier in modifiers:
             self.used.modifier(modifier)
             tail += f" {self.catalogue.modifier(modifier, '')[0]}"
-        short = self.catalogue.stitch(stitch)[0]
+        short = self.catalogue.stitch(stitch, between)[0]
         if "{n}" in short:
             return short.replace("{n}", sized(values)) + tail
         if stitch.word in _SINGLE:
@@ -134,7 +147,7 @@ class Voice:
             return f"{short} {self.some(values)}{tail}"
         if set(values) == {1}:
             return f"{short}{tail}"
-        return f"{short}{tail} {self.times(values)}"
+        return self.t("{stitch} {times}", stitch=f"{short}{tail}", times=self.times(values))
 
     def times(self, values: Sequence[int]) -> str:
         """``once``, ``twice``, ``4 times``, ``4 (5, 6) times``."""
@@ -151,7 +164,8 @@ class Voice:
         if set(values) == {1}:
             return ", ".join(inner)
         left, right = ("[", "]") if nested else ("(", ")")
-        return f"{left}{', '.join(inner)}{right} {self.times(values)}"
+        steps = f"{left}{', '.join(inner)}{right}"
+        return self.t("{steps} {times}", steps=steps, times=self.times(values))
 
     def into(self, inner: Sequence[str], values: Sequence[int], nested: bool) -> str:
         """Steps all worked into the next stitch or stitches."""
@@ -159,40 +173,46 @@ class Voice:
         steps = f"{left}{', '.join(inner)}{right}"
         if set(values) == {1}:
             return self.t("{steps} in next {st}", steps=steps, st=self.sts(values))
-        return self.t("{steps} in next {sts}", steps=steps, sts=self.some(values))
+        return self.t("{steps} in next {sts}", steps=steps, **self.amount(values))
 
     def fill(self, unit: Unit) -> str:
         """``*k1, p1; rep from * to last 2 sts``, ``k to end``."""
-        end = self._end(unit)
+        end = self.end(unit)
         if unit.only is not None:
-            short = self.catalogue.stitch(unit.only)[0].replace("{n}", "").strip()
+            short = bare(self.catalogue.stitch(unit.only)[0])
             return self.t("{stitch} to {end}", stitch=short, end=end)
         self.used.term("rep")
         return self.t("*{steps}; rep from * to {end}", steps=", ".join(unit.units), end=end)
 
-    def _end(self, unit: Unit) -> str:
+    def end(self, unit: Unit) -> str:
         """Where a fill stops: ``end``, ``last 2 sts``, ``marker``, ``2 sts before marker``."""
-        place = {"marker": self.t("marker"), "gap": self.t("gap")}.get(unit.place, "")
         if set(unit.left) == {0}:
-            return place or self.t("end")
-        if place:
-            return self.t("{sts} before {place}", sts=self.some(unit.left), place=place)
+            if unit.place:
+                return self.t("marker") if unit.place == "marker" else self.t("gap")
+            return self.t("end")
+        parts = self.amount(unit.left)
+        if unit.place == "marker":
+            return self.t("{sts} before marker", **parts)
+        if unit.place:
+            return self.t("{sts} before gap", **parts)
         if set(unit.left) == {1}:
             return self.t("last {st}", st=self.sts(unit.left))
-        return self.t("last {sts}", sts=self.some(unit.left))
+        return self.t("last {sts}", **parts)
 
     def hold(self, values: Sequence[int], name: str) -> str:
-        return self.t("place next {sts} on a holder for {name}", sts=self.some(values), name=name)
+        message = "place next {sts} on a holder for {name}"
+        return self.t(message, name=name, **self.amount(values))
 
     def take(self, name: str) -> str:
         message = "slip the held {name} {sts} back to the left needle"
         return self.t(message, name=name, sts=self.sts((2,)))
 
     def pick(self, values: Sequence[int], edge: str) -> str:
-        sts = self.some(values)
+        parts = self.amount(values)
         if edge:
-            return self.t("pick up and knit {sts} along the {edge} edge", sts=sts, edge=edge)
-        return self.t("pick up and knit {sts}", sts=sts)
+            parts["edge"] = self.catalogue.name(edge)
+            return self.t("pick up and knit {sts} along the {edge} edge", **parts)
+        return self.t("pick up and knit {sts}", **parts)
 
     # --- rows -------------------------------------------------------------
 
@@ -220,10 +240,12 @@ class Voice:
     def label(self, first: int, last: int, in_round: bool, rs: bool) -> str:
         """``Row 3 (RS):``, ``Rnd 3:``, ``Rows 3–6:``."""
         if last > first:
-            return f"{self.word(in_round, True)} {first}–{last}:"
+            rows = self.word(in_round, True)
+            return self.t("{rows} {first}–{last}:", rows=rows, first=first, last=last)
         if in_round:
-            return f"{self.word(True, False)} {first}:"
-        return f"{self.word(False, False)} {first} ({self.side(rs)}):"
+            return self.t("{row} {n}:", row=self.word(True, False), n=first)
+        parts = {"row": self.word(False, False), "side": self.side(rs)}
+        return self.t("{row} {n} ({side}):", n=first, **parts)
 
     def next_label(self, rows: Sequence[int], in_round: bool, rs: bool) -> str:
         """The label where the sizes have come to different row numbers."""
@@ -254,7 +276,8 @@ class Voice:
         """``(240 sts)``, ``(180, 240, 300 sts)``; ``(–, 240 sts)`` for a size without the row."""
         texts = ["–" if value is None else str(value) for value in values]
         shown = texts[0] if len(set(texts)) == 1 else ", ".join(texts)
-        return f"({shown} {self.sts([value or 0 for value in values])})"
+        sts = self.sts([value or 0 for value in values])
+        return self.t("({n} {sts})", n=shown, sts=sts)
 
     # --- changes that are spread -------------------------------------------------------------
 
@@ -311,10 +334,10 @@ class Voice:
         """`` once``, `` eight times``, ``, 120 times``, ``, 96 (133, 168) times``."""
         number = values[0] if len(set(values)) == 1 else 0
         if number in (1, 2):
-            return f" {self.times((number,))}"
+            return self.t(" {times}", times=self.times((number,)))
         if 0 < number < 100:
-            return f" {self.t('{n} times', n=self.number(number))}"
-        return f", {self.t('{n} times', n=sized(values))}"
+            return self.t(" {times}", times=self.t("{n} times", n=self.number(number)))
+        return self.t(", {times}", times=self.t("{n} times", n=sized(values)))
 
     def repeat(self, in_round: bool, first: int, last: int, more: Sequence[int], tail: str) -> str:
         """``Rep Rows 3–6 seven more times.``"""
@@ -329,7 +352,7 @@ class Voice:
 
     def some_rows(self, in_round: bool, first: int, rows: Sequence[int], more: bool) -> str:
         """The first rows of a repeat, alone; `more` where it was worked whole just before."""
-        how = self.t(" once more") if more else f" {self.t('once')}"
+        how = self.t(" once more") if more else self.t(" {times}", times=self.t("once"))
         if len(set(rows)) == 1:
             plural = rows[0] > 1
             span = f"{first}–{first + rows[0] - 1}" if plural else str(first)
@@ -338,7 +361,7 @@ class Voice:
         return self.t(
             "Work the first {n} {rows} of the repeat{often}, beginning with {row}.",
             n=sized(rows),
-            rows=self.word(in_round, True).lower(),
+            rows=self.t("rnds") if in_round else self.t("rows"),
             often=how,
             row=f"{self.word(in_round, False)} {first}",
         )
@@ -351,7 +374,7 @@ class Voice:
 
     def cast_on(self, counts: Sequence[int], strand: str | None, method: str | None) -> str:
         by = self._by(method, "cast-on")
-        return self._sentence(self.t("cast on {sts}{by}", sts=self.some(counts), by=by), strand)
+        return self._sentence(self.t("cast on {sts}{by}", by=by, **self.amount(counts)), strand)
 
     def cast_on_more(self, counts: Sequence[int], strand: str | None, method: str | None) -> str:
         by = self._by(method, "cast-on")
@@ -364,7 +387,7 @@ class Voice:
                 "cut the yarn, thread it through the remaining {sts}, draw them together and "
                 "fasten off"
             )
-            return self._sentence(self.t(message, sts=self.some(counts)), strand)
+            return self._sentence(self.t(message, **self.amount(counts)), strand)
         by = self._by(method, "bind-off")
         return self._sentence(self.t("bind off all {sts}{by}", sts=self.sts((2,)), by=by), strand)
 
@@ -374,7 +397,7 @@ class Voice:
             return ""
         if name.casefold().split()[-1] in ("method", kind):
             return self.t(" by the {name}", name=name)
-        return self.t(" by the {name} method", name=name)
+        return self.t(" by the {name} method", name=self.catalogue.name(name))
 
     def join_round(self) -> str:
         return self.t("Join to work in the round, taking care not to twist the stitches.")
@@ -387,16 +410,17 @@ class Voice:
         return self.t("K{n}: the rnd begins here from now on.", n=sized(counts))
 
     def leave_live(self, counts: Sequence[int], why: str | None) -> str:
-        sts = self.some(counts)
+        parts = self.amount(counts)
         if why:
-            return self.t("Leave the remaining {sts} live: {why}.", sts=sts, why=why.rstrip("."))
-        return self.t("Leave the remaining {sts} live on a holder.", sts=sts)
+            parts["why"] = why.rstrip(".")
+            return self.t("Leave the remaining {sts} live: {why}.", **parts)
+        return self.t("Leave the remaining {sts} live on a holder.", **parts)
 
     def put_aside(self, counts: Sequence[int], name: str, everything: bool) -> str:
-        sts = self.some(counts)
+        parts = self.amount(counts)
         if everything:
-            return self.t("Place all {sts} on a holder for {name}.", sts=sts, name=name)
-        return self.t("Place the next {sts} on a holder for {name}.", sts=sts, name=name)
+            return self.t("Place all {sts} on a holder for {name}.", name=name, **parts)
+        return self.t("Place the next {sts} on a holder for {name}.", name=name, **parts)
 
     def pick_up(self, counts: Sequence[int], strand: str | None, edge: str) -> str:
         return self._sentence(self.pick(counts, edge), strand)

@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 
 from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.walk import Walk
 from loopwright.count.widths import piece_width
+from loopwright.edition.catalogue import Catalogue
+from loopwright.edition.cautions import care_of, cautions_of
 from loopwright.edition.document import Abbreviation, Document, Section, Shade, Table
 from loopwright.edition.rows import PieceWriter
 from loopwright.edition.voice import Used, Voice
 from loopwright.facts.needles import needle_label
-from loopwright.facts.words import safety_caution
 from loopwright.facts.yarns import yarn_weight
 from loopwright.fit.units import cm, grams_and_ounces, inches, metres_and_yards
 from loopwright.model.pattern import Gauge, Needle, Pattern, Piece, Yarn
@@ -21,11 +21,11 @@ from loopwright.yarn.report import yarn_report
 
 # Lengths as circular needles are labelled in shops: common practice.
 _CABLES_IN = {400: 16, 500: 20, 600: 24, 800: 32, 900: 36, 1000: 40, 1200: 47, 1500: 60}
-_INFANT = re.compile(
-    r"\b(baby|babies|infant|newborn|preemie|crib|cot|cradle|pram|stroller|receiving|nursery)\b",
-    re.IGNORECASE,
+
+SWATCH = (
+    "Sizes and amounts of yarn are estimates at the stated gauge: knit and wash a swatch first, "
+    "and let it decide."
 )
-_COVER = re.compile(r"\b(blanket|throw|afghan|quilt|cover|pillow|shawl)\b", re.IGNORECASE)
 
 
 def make_document(
@@ -46,29 +46,30 @@ def make_document(
     chosen = tuple(range(len(names))) if size is None else (names.index(size),)
     inches_first = stands_first(pattern, units) == "in"
     voice = Voice() if voice is None else voice
-    used = voice.used
+    used, words = voice.used, voice.catalogue
     sections: list[Section] = []
     report = yarn_report(pattern, walks)
     for piece in pattern.pieces:
         mine = tuple(w for w in walks if w.piece is piece and w.size in chosen)
         notes = join_notes(pattern, report, piece, chosen, inches_first)
         sections += PieceWriter(pattern, piece, mine, voice, counts, inches_first, notes).write()
-    gauges = tuple(_gauge(gauge, used, inches_first) for gauge in pattern.gauges)
+    motifs = frozenset(motif.name.key for motif in pattern.motifs)
+    gauges = tuple(_gauge(gauge, used, inches_first, motifs) for gauge in pattern.gauges)
     return Document(
-        language="en",
+        language=words.language,
         title=pattern.title.text if pattern.title else "",
         designer=pattern.designer.text if pattern.designer else "",
         summary=pattern.summary.text if pattern.summary else "",
-        level=pattern.level.text.capitalize() if pattern.level else "",
+        level=words.name(pattern.level.text.capitalize()) if pattern.level else "",
         sizes=tuple(names[i] for i in chosen) if len(names) > 1 else (),
-        finished=_finished(pattern, walks, chosen, inches_first),
+        finished=_finished(pattern, walks, chosen, inches_first, words),
         gauge=gauges,
-        needles=tuple(_needle(needle, inches_first) for needle in pattern.needles),
+        needles=tuple(_needle(needle, inches_first, words) for needle in pattern.needles),
         yarns=(
-            *(_yarn(yarn, inches_first) for yarn in pattern.yarns),
+            *(_yarn(yarn, inches_first, words) for yarn in pattern.yarns),
             *yarn_lines(pattern, report, chosen, inches_first),
         ),
-        shades=_shades(pattern, chosen, balls_to_buy(report, chosen)),
+        shades=_shades(pattern, chosen, words, balls_to_buy(report, chosen)),
         notions=tuple(text.text for text in pattern.notions),
         notes=tuple(text.text for text in pattern.notes),
         abbreviations=tuple(
@@ -78,11 +79,10 @@ def make_document(
             )
         ),
         sections=tuple(sections),
-        cautions=_cautions(pattern),
-        notices=(
-            "Sizes and amounts of yarn are estimates at the stated gauge: knit and wash a swatch "
-            "first, and let it decide.",
-        ),
+        cautions=cautions_of(pattern, words),
+        notices=(*words.notices, words.text(SWATCH)),
+        care=care_of(pattern, words),
+        catalogue=words,
     )
 
 
@@ -100,10 +100,11 @@ def pair(mm: float, inches_first: bool) -> str:
 
 def gauge_sentence(gauge: Gauge, inches_first: bool) -> str:
     """A gauge as the materials list prints it."""
-    return _gauge(gauge, Used(), inches_first)
+    return _gauge(gauge, Used(), inches_first, frozenset())
 
 
-def _gauge(gauge: Gauge, used: Used, inches_first: bool) -> str:
+def _gauge(gauge: Gauge, used: Used, inches_first: bool, motifs: frozenset[str]) -> str:
+    words = used.catalogue
     used.term("sts")
     over = gauge.over.mm()
     if abs(over - 100) < 0.01 or abs(over - 101.6) < 0.01:
@@ -111,62 +112,84 @@ def _gauge(gauge: Gauge, used: Used, inches_first: bool) -> str:
         size = "4 in / 10 cm" if inches_first else "10 cm / 4 in"
     else:
         size = pair(over, inches_first)
-    rows = "rows"
+    rows = words.text("rows")
     if gauge.worked == "round":
-        rows = "rnds"
+        rows = words.text("rnds")
         used.term("rnds")
-    text = f"{gauge.stitches:g} sts and {gauge.rows:g} {rows} = {size}"
+    text = words.say(
+        "{stitches} {sts} and {rows} {row} = {size}",
+        stitches=words.figures(f"{gauge.stitches:g}"),
+        sts=words.term("sts")[0],
+        rows=words.figures(f"{gauge.rows:g}"),
+        row=rows,
+        size=words.figures(size),
+    )
     if gauge.fabric is not None:
-        text += f" in {gauge.fabric.text.replace('-', ' ')}"
+        fabric = gauge.fabric.text.replace("-", " ")
+        if gauge.fabric.key not in motifs:
+            fabric = words.name(fabric)  # a motif's name is the writer's own
+        text += words.say(" in {fabric}", fabric=fabric)
     if gauge.worked is not None:
-        text += ", worked in the round" if gauge.worked == "round" else ", worked flat"
+        in_round = gauge.worked == "round"
+        text += words.text(", worked in the round") if in_round else words.text(", worked flat")
     if gauge.needle is not None:
-        text += f", on {needle_label(gauge.needle.mm())} needles"
+        text += words.say(", on {needle} needles", needle=_sold(gauge.needle.mm(), words))
     if gauge.blocking is not None:
-        text += f", {gauge.blocking} blocking"
+        before = gauge.blocking.lower() == "before"
+        text += words.text(", before blocking") if before else words.text(", after blocking")
     return text
 
 
-def _needle(needle: Needle, inches_first: bool) -> str:
-    text = needle_label(needle.size.mm())
+def _sold(mm: float, words: Catalogue) -> str:
+    """The size of a needle; its US and UK numbers are names and stay as they are."""
+    size, unit, numbers = needle_label(mm).partition(" mm")
+    return f"{words.figures(size)}{unit}{numbers}"
+
+
+def _needle(needle: Needle, inches_first: bool, words: Catalogue) -> str:
+    text = _sold(needle.size.mm(), words)
     if needle.kind is not None:
-        text += f" {needle.kind.text.lower()}"
+        text += f" {words.name(needle.kind.text.lower())}"
     if needle.length is not None:
         mm = needle.length.mm()
         inch = _CABLES_IN.get(round(mm))
         first, second = cm(mm), f"{inch} in" if inch else inches(mm)
-        text += f", {second} / {first}" if inches_first else f", {first} / {second}"
-        text += " long"
+        both = f"{second} / {first}" if inches_first else f"{first} / {second}"
+        text += words.say(", {length} long", length=words.figures(both))
     return text
 
 
-def _yarn(yarn: Yarn, yards_first: bool) -> str:
+def _yarn(yarn: Yarn, yards_first: bool, words: Catalogue) -> str:
     def turned(text: str) -> str:
-        return " / ".join(reversed(text.split(" / "))) if yards_first else text
+        both = " / ".join(reversed(text.split(" / "))) if yards_first else text
+        return words.figures(both)
 
     name = yarn.text.text if yarn.text else yarn.name.text
+    long = turned(metres_and_yards(yarn.metres)) if yarn.metres is not None else ""
+    heavy = turned(grams_and_ounces(yarn.grams)) if yarn.grams is not None else ""
     parts = []
-    if yarn.grams is not None and yarn.metres is not None:
-        parts.append(
-            f"{turned(metres_and_yards(yarn.metres))} per ball of "
-            f"{turned(grams_and_ounces(yarn.grams))}"
-        )
-    elif yarn.grams is not None:
-        parts.append(f"balls of {turned(grams_and_ounces(yarn.grams))}")
-    elif yarn.metres is not None:
-        parts.append(f"{turned(metres_and_yards(yarn.metres))} per ball")
+    if long and heavy:
+        parts.append(words.say("{length} per ball of {weight}", length=long, weight=heavy))
+    elif heavy:
+        parts.append(words.say("balls of {weight}", weight=heavy))
+    elif long:
+        parts.append(words.say("{length} per ball", length=long))
     if yarn.weight is not None:
         try:
-            parts.append(f"weight {yarn.weight} ({yarn_weight(yarn.weight).name})")
+            usual = words.name(yarn_weight(yarn.weight).name, f"weight {yarn.weight}")
+            parts.append(words.say("weight {n} ({name})", n=yarn.weight, name=usual))
         except (KeyError, ValueError, IndexError):
-            parts.append(f"weight {yarn.weight}")
+            parts.append(words.say("weight {n}", n=yarn.weight))
     if yarn.fibre is not None:
         parts.append(yarn.fibre.text)
-    return f"{name}: {', '.join(parts)}" if parts else name
+    return words.say("{name}: {facts}", name=name, facts=", ".join(parts)) if parts else name
 
 
 def _shades(
-    pattern: Pattern, chosen: tuple[int, ...], to_buy: Mapping[str, list[int]]
+    pattern: Pattern,
+    chosen: tuple[int, ...],
+    words: Catalogue,
+    to_buy: Mapping[str, list[int]],
 ) -> tuple[Shade, ...]:
     """The shades; their amount is the balls to buy, or else what the strands are fed."""
     out = []
@@ -192,25 +215,30 @@ def _shades(
                 shade.text.text if shade.text else shade.name.text,
                 (yarn.text.text if yarn.text else yarn.name.text) if yarn else "",
                 ", ".join(strands) if len(pattern.strands) > 1 else "",
-                _amount([float(n) for n in to_buy[shade.name.key]], 0.0)
+                _amount([float(n) for n in to_buy[shade.name.key]], 0.0, words)
                 if shade.name.key in to_buy
-                else _amount(balls, weighed),
+                else _amount(balls, weighed, words),
                 shade.colours,
             )
         )
     return tuple(out)
 
 
-def _amount(balls: list[float], weighed: float) -> str:
+def _amount(balls: list[float], weighed: float, words: Catalogue) -> str:
     """``2 balls``, ``½ ball``, ``1 (2, 3) balls``, ``1 ball and 30 g``."""
     texts = [_halves(number) for number in balls]
     parts = []
     if any(balls):
         shown = texts[0] if len(set(texts)) == 1 else f"{texts[0]} ({', '.join(texts[1:])})"
-        parts.append(f"{shown} {'ball' if max(balls) <= 1 else 'balls'}")
+        one = max(balls) <= 1
+        parts.append(words.say("{n} ball", n=shown) if one else words.say("{n} balls", n=shown))
     if weighed:
-        parts.append(grams_and_ounces(weighed))
-    return " and ".join(parts)
+        parts.append(words.figures(grams_and_ounces(weighed)))
+    return (
+        words.say("{some} and {last}", some=parts[0], last=parts[1])
+        if parts[1:]
+        else "".join(parts)
+    )
 
 
 def _halves(number: float) -> str:
@@ -220,7 +248,11 @@ def _halves(number: float) -> str:
 
 
 def _finished(
-    pattern: Pattern, walks: tuple[Walk, ...], chosen: tuple[int, ...], inches_first: bool
+    pattern: Pattern,
+    walks: tuple[Walk, ...],
+    chosen: tuple[int, ...],
+    inches_first: bool,
+    words: Catalogue,
 ) -> Table | None:
     """The finished measures: by the counts at the gauge, else as the source states them."""
     names = pattern.sizes
@@ -238,14 +270,20 @@ def _finished(
             if len(pieces) > 1:
                 label.append(piece.name.text)
             edge = [_edge_width(pattern, walk)] if shaped else []
-            shown = [pair(mm, inches_first) if mm is not None else "–" for mm in (*edge, *cells)]
-            rows.append((", ".join(label) or "One size", *shown))
+            shown = [
+                words.figures(pair(mm, inches_first)) if mm is not None else "–"
+                for mm in (*edge, *cells)
+            ]
+            rows.append((", ".join(label) or words.text("One size"), *shown))
     if not rows:
         return None
     round_first = bool(pattern.pieces) and pattern.pieces[0].in_round
-    width = "Around" if round_first and len(pieces) == 1 else "Width"
-    head = ("Cast-on edge", "Widest row", "Length") if shaped else (width, "Length")
-    return Table("", ("Size", *head), tuple(rows))
+    around = round_first and len(pieces) == 1
+    width = words.text("Around") if around else words.text("Width")
+    head = [width, words.text("Length")]
+    if shaped:
+        head = [words.text("Cast-on edge"), words.text("Widest row"), words.text("Length")]
+    return Table("", (words.text("Size"), *head), tuple(rows))
 
 
 def _edge_width(pattern: Pattern, walk: Walk | None) -> float | None:
@@ -269,15 +307,3 @@ def _measures(
         if walk.height:
             length = walk.height
     return None if width is None and length is None else (width, length)
-
-
-def _cautions(pattern: Pattern) -> tuple[str, ...]:
-    texts = [pattern.title, pattern.summary, *pattern.notes]
-    text = " ".join(t.text for t in texts if t is not None) + " " + " ".join(pattern.sizes)
-    if _INFANT.search(text) and _COVER.search(text):
-        return (
-            safety_caution("infant blanket")
-            + " Follow the safe-sleep advice of your own country and of your health visitor or "
-            "doctor.",
-        )
-    return ()

@@ -1,0 +1,166 @@
+"""Cautions where a pattern's own words call for them, and the care of its fibre.
+
+What fires is told by words in the title, summary, notes, notions, and the names of sizes and
+pieces; where holes matter, by the rows too. A caution is plain, and gives way to local rules.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from loopwright.edition.catalogue import Catalogue
+from loopwright.facts.tables import table
+from loopwright.facts.words import safety_caution
+from loopwright.model.body import words_of
+from loopwright.model.pattern import Pattern, Remark
+
+SLEEP_ADVICE = (
+    "Follow the safe-sleep advice of your own country and of your health visitor or doctor."
+)
+LOCAL_RULES = "The safety rules of your own country stand above this line."
+BALL_BAND = "The ball band’s own care line decides."
+
+# Names of yarns and stitches that speak of no child.
+_NOT_A_CHILD = re.compile(
+    r"\b(baby[ -](alpaca|camel|llama|cashmere|merino|mohair|cables?|rib|ferns?|wale|yarn)"
+    r"|kid[ -]?(mohair|silk)|cot(ton)?[ -]?(yarn|cloth|blend)"
+    r"|not (suitable |meant |made )?for (a |an |any )?(bab(y|ies)|infants?|child(ren)?))\b",
+    re.IGNORECASE,
+)
+_INFANT = re.compile(
+    r"\b(bab(y|ies)|infants?|newborns?|preemies?|crib|cot|cradle|pram|stroller|receiving|nursery"
+    r"|layette|bassinet|moses basket)\b",
+    re.IGNORECASE,
+)
+_TODDLER = re.compile(r"\b(toddlers?|under three|under 3)\b", re.IGNORECASE)
+_CHILD = re.compile(r"\b(child|children(’s|'s)?|child(’s|'s)|kids?|boys?|girls?)\b", re.IGNORECASE)
+_MONTHS = re.compile(r"\b(\d+)(?:\s*[-–]\s*\d+)?\s*(?:months?|mos?)\b", re.IGNORECASE)
+_YEARS = re.compile(r"\b(\d+)(?:\s*[-–]\s*\d+)?\s*(?:years?|yrs?)\b", re.IGNORECASE)
+_YEARS_T = re.compile(r"\b(\d+)T\b")  # 2T, 3T: sizes for two and three years
+
+_COVER = re.compile(r"\b(blanket|throw|afghan|quilt|cover|pillow|shawl|cushion)s?\b", re.IGNORECASE)
+_CORD = re.compile(
+    r"\b(i-?cords?|cords?|drawstrings?|ribbons?|ties|(a|the|each|neck|chin|hood) tie)\b",
+    re.IGNORECASE,
+)
+_NECK = re.compile(
+    r"\b(hood|neck|collar|bonnet|hat|cap|earflaps?|cowl|cape|poncho|cardigan|sweater|jumper"
+    r"|pullover|jacket|coat|vest|waistcoat|dress|romper)s?\b",
+    re.IGNORECASE,
+)
+_WAIST = re.compile(r"\b(waist|waistband|hem|trousers|leggings|shorts|skirt)s?\b", re.IGNORECASE)
+_SMALL = re.compile(
+    r"\b(buttons?|beads?|sequins?|press studs?|snaps?|safety eyes|toy eyes|eyes|jingle bells?)\b",
+    re.IGNORECASE,
+)
+_POMPOM = re.compile(r"\b(pom-?\s?poms?|fringes?|tassels?)\b", re.IGNORECASE)
+_SCARF = re.compile(r"\b(scarf|scarves|long cord)\b", re.IGNORECASE)
+_OPEN = re.compile(r"\b(lace|lacy|openwork|eyelets?|mesh|dropped stitches)\b", re.IGNORECASE)
+_FLUFFY = re.compile(r"\b(mohair|angora|faux fur|eyelash)\b", re.IGNORECASE)
+_WOOL = re.compile(
+    r"\b(wool|merino|alpaca|mohair|cashmere|angora|yak|shetland|llama)\b", re.IGNORECASE
+)
+_WASHABLE = re.compile(r"\b(superwash|washable)\b", re.IGNORECASE)
+_ACRYLIC = re.compile(r"\bacrylic\b", re.IGNORECASE)
+
+_HOLES = 3  # yarn overs written in one motif or row: a pattern of holes, no single buttonhole
+_NECK_AGE, _CORD_AGE = 7, 14  # years to which rules on cords reach: EN 14682
+_SMALL_AGE = 3  # years: 16 CFR 1501
+
+
+@dataclass(frozen=True, slots=True)
+class Wearer:
+    """The youngest a pattern speaks of: `age` in years, or None where it speaks of no child."""
+
+    age: float | None
+
+    def under(self, years: float) -> bool:
+        return self.age is not None and self.age < years
+
+
+def told(pattern: Pattern) -> str:
+    """The words of a pattern that can call for a caution."""
+    texts = [pattern.title, pattern.summary, *pattern.notes, *pattern.notions]
+    for piece in pattern.pieces:
+        texts += [item.text for item in piece.items if isinstance(item, Remark)]
+    words = [text.text for text in texts if text is not None]
+    names = [*pattern.sizes, *(piece.name.text for piece in pattern.pieces)]
+    words += [name.replace("-", " ").replace("_", " ") for name in names]
+    return _NOT_A_CHILD.sub(" ", ". ".join(words))
+
+
+def wearer_of(text: str) -> Wearer:
+    """The youngest age that a text speaks of. A child of no stated age is five."""
+    ages = [int(match[1]) / 12 for match in _MONTHS.finditer(text)]
+    ages += [float(match[1]) for match in _YEARS.finditer(text)]
+    ages += [float(match[1]) for match in _YEARS_T.finditer(text)]
+    ages = [age for age in ages if age <= _CORD_AGE]
+    if _INFANT.search(text):
+        ages.append(0.0)
+    if _TODDLER.search(text):
+        ages.append(1.0)
+    if not ages and _CHILD.search(text):
+        ages.append(5.0)
+    return Wearer(min(ages) if ages else None)
+
+
+def cautions_of(pattern: Pattern, words: Catalogue) -> tuple[str, ...]:
+    """The cautions that a pattern calls for, each with whose advice stands above it."""
+    text = told(pattern)
+    wearer = wearer_of(text)
+    found: list[str] = []
+
+    def add(name: str, advice: str = LOCAL_RULES) -> None:
+        found.append(f"{words.text(safety_caution(name))} {words.text(advice)}")
+
+    if wearer.under(1) and _COVER.search(text):
+        add("infant blanket", SLEEP_ADVICE)
+    if wearer.under(_CORD_AGE) and _CORD.search(text):
+        if _NECK.search(text):
+            add("neck cord EU" if wearer.under(_NECK_AGE) else "neck cord")
+        if _WAIST.search(text):
+            add("waist cord")
+    if wearer.under(_SMALL_AGE):
+        if _SMALL.search(text):
+            add("small parts")
+        if _POMPOM.search(text):
+            add("pompom")
+        if _SCARF.search(text):
+            add("scarf")
+    if wearer.under(1):
+        if _OPEN.search(text) or _has_holes(pattern):
+            add("openwork")
+        if any(_FLUFFY.search(fibre) for fibre in _fibres(pattern)):
+            add("loose hairs")
+    return tuple(found)
+
+
+def care_of(pattern: Pattern, words: Catalogue) -> tuple[str, ...]:
+    """The care of the fibres that the yarn lines name; empty where they name none that asks."""
+    fibres = _fibres(pattern)
+    lines = {row["name"]: row["line"] for row in table("fibre_care")}
+    found = []
+    if any(_WOOL.search(fibre) and not _WASHABLE.search(fibre) for fibre in fibres):
+        found.append(words.text(lines["wool"]))
+    if any(_ACRYLIC.search(fibre) for fibre in fibres):
+        found.append(words.text(lines["acrylic"]))
+    return (*found, words.text(BALL_BAND)) if found else ()
+
+
+def _fibres(pattern: Pattern) -> list[str]:
+    """What each yarn is: its fibre, and its printed name, which often says it."""
+    return [
+        " ".join(part.text for part in (yarn.fibre, yarn.text) if part is not None)
+        for yarn in pattern.yarns
+    ]
+
+
+def _has_holes(pattern: Pattern) -> bool:
+    """Whether the rows make a pattern of holes: yarn overs, or stitches let fall."""
+    for motif in pattern.motifs:
+        steps = [step for row in motif.rows for step in words_of(row.body.steps)]
+        holes = sum(step.stitch.word == "yo" for step in steps)
+        if holes >= _HOLES or any(step.stitch.kind == "drop" for step in steps):
+            return True
+    return False
