@@ -73,7 +73,7 @@ def messages_of(tree: ast.Module) -> set[str]:
 
 def wanted() -> set[str]:
     found = set(HEADINGS.values()) | set(FAMILIES)
-    for path in EDITION.glob("*.py"):
+    for path in [*EDITION.glob("*.py"), EDITION.parent / "yarn/notes.py"]:
         if path.name not in SPEAKS_ENGLISH:
             found |= messages_of(ast.parse(path.read_text("utf-8")))
     found |= {UNCHECKED, OWN_WORDS, SLEEP_ADVICE, LOCAL_RULES, FEATURES_PAGE, FEATURES_TEXT}

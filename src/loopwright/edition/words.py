@@ -51,7 +51,7 @@ def make_document(
     report = yarn_report(pattern, walks)
     for piece in pattern.pieces:
         mine = tuple(w for w in walks if w.piece is piece and w.size in chosen)
-        notes = join_notes(pattern, report, piece, chosen, inches_first)
+        notes = join_notes(pattern, report, piece, chosen, inches_first, voice.catalogue.text)
         sections += PieceWriter(pattern, piece, mine, voice, counts, inches_first, notes).write()
     motifs = frozenset(motif.name.key for motif in pattern.motifs)
     gauges = tuple(_gauge(gauge, used, inches_first, motifs) for gauge in pattern.gauges)
@@ -67,7 +67,7 @@ def make_document(
         needles=tuple(_needle(needle, inches_first, words) for needle in pattern.needles),
         yarns=(
             *(_yarn(yarn, inches_first, words) for yarn in pattern.yarns),
-            *yarn_lines(pattern, report, chosen, inches_first),
+            *yarn_lines(pattern, report, chosen, inches_first, words.text),
         ),
         shades=_shades(pattern, chosen, words, balls_to_buy(report, chosen)),
         notions=tuple(text.text for text in pattern.notions),

@@ -18,6 +18,8 @@ from loopwright.yarn.ledger import Rows
 from loopwright.yarn.report import SizeYarn, StrandYarn, YarnReport
 from loopwright.yarn.supply import closing
 
+Say = Callable[[str], str]
+
 
 @dataclass(frozen=True, slots=True)
 class JoinNote:
@@ -74,62 +76,88 @@ def join_notes(
     piece: Piece,
     sizes: Sequence[int],
     inches_first: bool,
+    text: Say = str,
 ) -> dict[int, tuple[str, ...]]:
-    """The sentences to print behind each item of a piece, by its place among the items."""
+    """The sentences to print behind each item of a piece, by its place among the items.
+
+    `text` turns each English message into the words of the pages.
+    """
     place = pattern.pieces.index(piece)
     out: dict[int, list[str]] = {}
     for index, item in enumerate(piece.items):
         if isinstance(item, Work) and isinstance(item.amount, UntilSpent):
-            text = _spent_text(pattern, report, place, index, item.amount, sizes)
-            if text:
-                out.setdefault(index, []).append(text)
+            spent = _spent_text(pattern, report, place, index, item.amount, sizes, text)
+            if spent:
+                out.setdefault(index, []).append(spent)
     for note in joins_of(report, place, sizes):
         out.setdefault(note.item, []).append(
-            _join_sentence(pattern, report, note, len(pattern.strands) > 1, inches_first)
+            _join_sentence(pattern, report, note, len(pattern.strands) > 1, inches_first, text)
         )
     return {index: tuple(texts) for index, texts in out.items()}
 
 
-_PLACES = {
-    "cast-on": "in the cast-on",
-    "bind-off": "in the bind-off",
-    "picking up": "while you pick up stitches",
-    "end": "at the end of the work",
-    "row": "in this row",
-}
+def _place_text(where: str, text: Say) -> str:
+    """Where between rows a ball ends."""
+    if where == "cast-on":
+        return text("in the cast-on")
+    if where == "bind-off":
+        return text("in the bind-off")
+    if where == "picking up":
+        return text("while you pick up stitches")
+    return text("at the end of the work")
 
 
 def _join_sentence(
-    pattern: Pattern, report: YarnReport, note: JoinNote, several: bool, inches_first: bool
+    pattern: Pattern,
+    report: YarnReport,
+    note: JoinNote,
+    several: bool,
+    inches_first: bool,
+    text: Say,
 ) -> str:
     there = [join for join in note.joins if join is not None]
     first = there[0]
     old, new = _shade(pattern, first.old), _shade(pattern, first.new)
-    strand = f" of strand {note.strand}" if several else ""
     rows = _sized(note.joins, lambda join: f"{join.spot.row:,}")
     stitches = _sized(note.joins, lambda join: f"{join.spot.stitch:,}")
     if all(join.spot.where != "row" for join in there):
-        where = _PLACES[first.spot.where]
+        where = _place_text(first.spot.where, text)
     elif all(join.spot.stitch == 0 for join in there):
-        where = f"at the start of Row {rows}"
+        where = text("at the start of Row {row}").format(row=rows)
     else:
-        where = f"in Row {rows}, after {stitches} stitches"
+        where = text("in Row {row}, after {stitches} stitches").format(row=rows, stitches=stitches)
     tail = f"{inches(first.tail * 1000)} / {cm(first.tail * 1000)}"
     if not inches_first:
         tail = " / ".join(reversed(tail.split(" / ")))
-    verb = f"changes to {new}" if old != new else "goes on with a new ball"
-    text = f"Yarn: the {old}{strand} {verb} about here: {where}, with ends of {tail} for the join"
+    ball = f"{old} ({note.strand})" if several else old
+    if old != new:
+        message = (
+            "Yarn: the {ball} changes to {new} about here: {where}, with ends of {tail} for the "
+            "join."
+        )
+    else:
+        message = (
+            "Yarn: the {ball} goes on with a new ball about here: {where}, with ends of {tail} "
+            "for the join."
+        )
+    said = text(message).format(ball=ball, new=new, where=where, tail=tail)
     back = report.ends.worked_back * 1000
     if back:
-        text += f" (work {cm(back)} / {inches(back)} of each back into its own strand)"
-    text += "."
+        message = " Work {length} of each end back into its own strand."
+        said += text(message).format(length=f"{cm(back)} / {inches(back)}")
     if any(join.leaves_some for join in there):
         before = _sized(note.joins, lambda join: f"{max(join.spot.row - 1, 0):,}")
         weight = _sized(note.joins, lambda join: f"{join.row_grams or 0:.0f}")
         left = _sized(note.joins, lambda join: f"{join.left_grams or 0:.0f}")
-        text += f" After Row {before} the scale should show {weight} g of {old}; "
-        text += f"put the ball by at {left} g." if left != weight else "put that ball by."
-    return text
+        if left != weight:
+            message = (
+                " After Row {row} the scale should show {grams} g of {old}; put the ball by at "
+                "{left} g."
+            )
+        else:
+            message = " After Row {row} the scale should show {grams} g of {old}; put that ball by."
+        said += text(message).format(row=before, grams=weight, old=old, left=left)
+    return said
 
 
 def _spent_text(
@@ -139,6 +167,7 @@ def _spent_text(
     item: int,
     amount: UntilSpent,
     sizes: Sequence[int],
+    text: Say,
 ) -> str:
     key = amount.strand.key
     limits: list[str] = []
@@ -158,13 +187,13 @@ def _spent_text(
     if not limits:
         return ""
     declared = pattern.strand(key)
-    name = f" of strand {declared.name.text}" if declared and len(pattern.strands) > 1 else ""
-    return (
-        f"Yarn: your last ball{name} ({shade}) may end sooner or later than here. Weigh it "
-        f"before each repeat, which takes {_texts(repeats)} g: when less than {_texts(limits)} g "
-        "are left, do not begin another but go on with what follows; while more is left, work "
-        "another."
+    ball = f"{shade}, {declared.name.text}" if declared and len(pattern.strands) > 1 else shade
+    message = (
+        "Yarn: your last ball ({ball}) may end sooner or later than here. Weigh it before each "
+        "repeat, which takes {one} g: when less than {limit} g are left, do not begin another but "
+        "go on with what follows; while more is left, work another."
     )
+    return text(message).format(ball=ball, one=_texts(repeats), limit=_texts(limits))
 
 
 def _grams(value: float) -> str:
@@ -189,9 +218,16 @@ def _texts(values: Sequence[str]) -> str:
 
 
 def yarn_lines(
-    pattern: Pattern, report: YarnReport, sizes: Sequence[int], yards_first: bool
+    pattern: Pattern,
+    report: YarnReport,
+    sizes: Sequence[int],
+    yards_first: bool,
+    text: Say = str,
 ) -> tuple[str, ...]:
-    """A line for each shade: what is taken of it; then what the figures rest on."""
+    """A line for each shade: what is taken of it; then what the figures rest on.
+
+    `text` turns each English message into the words of the pages.
+    """
     chosen = [size for size in report.sizes if size.size in sizes]
     if len(chosen) < len(sizes) or not chosen:
         return ()
@@ -202,13 +238,14 @@ def yarn_lines(
         if not found:
             continue
         length = _both([s.metres if s else 0.0 for s in each], metres_and_yards, yards_first)
-        text = f"{_shade(pattern, shade.name.key)}: about {length}"
+        amount = length
         if all(s.grams is not None for s in found):
             grams = [s.grams or 0.0 if s else 0.0 for s in each]
-            text += f", {_both(grams, grams_and_ounces, yards_first)}"
-        lines.append(text + ".")
+            amount += f", {_both(grams, grams_and_ounces, yards_first)}"
+        name = _shade(pattern, shade.name.key)
+        lines.append(text("{shade}: about {amount}.").format(shade=name, amount=amount))
     if lines:
-        lines.append(_ground_text(chosen[0].strands, report))
+        lines.append(_ground_text(chosen[0].strands, report, text))
     return tuple(lines)
 
 
@@ -234,17 +271,20 @@ def balls_to_buy(report: YarnReport, sizes: Sequence[int]) -> dict[str, list[int
     return out
 
 
-def _ground_text(strands: Sequence[StrandYarn], report: YarnReport) -> str:
+def _ground_text(strands: Sequence[StrandYarn], report: YarnReport, text: Say) -> str:
     widest = max(strands, key=lambda strand: strand.spread)
-    what = {
-        "swatch": "a weighed swatch",
-        "geometry": "the gauge, by the geometry of plain knit",
-    }[widest.loop.ground]
+    if widest.loop.ground == "swatch":
+        message = (
+            "These amounts rest on a weighed swatch, and may be {spread} % more or less. The balls "
+            "in the table are enough for the upper end and {share} % more."
+        )
+    else:
+        message = (
+            "These amounts rest on the gauge, by the geometry of plain knit, and may be {spread} % "
+            "more or less. The balls in the table are enough for the upper end and {share} % more."
+        )
     share = round((report.margin - 1) * 100)
-    return (
-        f"These amounts rest on {what}, and may be {widest.spread * 100:.0f} % more or less. The "
-        f"balls in the table are enough for the upper end and {share} % more."
-    )
+    return text(message).format(spread=f"{widest.spread * 100:.0f}", share=share)
 
 
 def _both(values: Sequence[float], show: Callable[[float], str], turned: bool) -> str:
