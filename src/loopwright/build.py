@@ -14,7 +14,7 @@ from loopwright.edition.pictures import with_pictures
 from loopwright.edition.voice import Voice
 from loopwright.edition.words import make_document
 
-KINDS = ("pdf", "html", "text", "spoken")
+KINDS = ("pdf", "html", "text", "spoken", "lesson")
 _PAGES = ("pdf", "html", "text")
 
 
@@ -90,6 +90,8 @@ def build_editions(
             made.append((f"{name}.html", render_html(document).encode("utf-8")))
         elif kind == "spoken":
             made.append((f"{name}-spoken.txt", _spoken(checked, options).encode("utf-8")))
+        elif kind == "lesson":
+            made.append((f"{name}-lesson.txt", _lesson(checked, options).encode("utf-8")))
         else:
             from loopwright.edition.text import render_text
 
@@ -138,6 +140,23 @@ def _large(
         except NativeLibrariesMissing as error:
             failed.append(str(error))
     return made, failed
+
+
+def _lesson(checked: Checked, options: BuildOptions) -> str:
+    """The teaching sheet of the size that is asked for, or of each in turn."""
+    from loopwright.edition.lesson import make_lesson, render_lesson
+
+    if options.language != "en":
+        raise ValueError("the teaching sheet is in English only")
+    pattern, walks = checked.pattern, checked.walks
+    documents = _each_size(checked, options, "changes", Voice)
+    first = pattern.sizes.index(options.size) if options.size is not None else 0
+    return render_lesson(
+        tuple(
+            make_lesson(pattern, walks, size, document, Voice(options.words))
+            for size, document in enumerate(documents, first)
+        )
+    )
 
 
 def _spoken(checked: Checked, options: BuildOptions) -> str:

@@ -32,7 +32,7 @@ ROOT = Path(__file__).parents[2]
 EDITION = ROOT / "src/loopwright/edition"
 EXAMPLES = sorted((ROOT / "examples").glob("*.loop"))
 OTHERS = [language for language in LANGUAGES if language != "en"]
-SPEAKS_ENGLISH = {"spoken.py", "lesson.py"}
+SPEAKS_ENGLISH = {"spoken.py", "lesson.py", "pitfalls.py"}
 """Editions that are in English only, as the command line says."""
 
 

@@ -38,7 +38,7 @@ def options(parser: argparse.ArgumentParser) -> None:
         "--to",
         default="pdf,html,text",
         metavar="KINDS",
-        help="which of pdf, html, text and spoken, with commas (default: pdf,html,text)",
+        help="which of pdf, html, text, spoken and lesson, with commas (default: pdf,html,text)",
     )
     parser.add_argument("--out", default="out", metavar="DIR", help="the folder (default: out)")
     parser.add_argument("--size", metavar="NAME", help="one size only")
@@ -112,8 +112,9 @@ def run(args: argparse.Namespace) -> int:
     if args.language != "en":
         if args.terms == "uk":
             raise Usage("--terms uk are English words: they do not go with another --language")
-        if "spoken" in kinds:
-            raise Usage("the spoken edition speaks English only: leave --language out")
+        for kind in ("spoken", "lesson"):
+            if kind in kinds:
+                raise Usage(f"the {kind} edition is in English only: leave --language out")
     options = BuildOptions(
         kinds,
         args.size,

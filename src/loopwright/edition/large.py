@@ -72,14 +72,15 @@ def blocks_of(documents: Sequence[Document], features: str) -> tuple[Block, ...]
     out += [Block("text", first.summary)] if first.summary else []
     if first.level:
         out.append(Block("text", f"{heading['level']}{heading['colon']} {first.level}"))
-    out += [Block("text", notice) for notice in first.notices]
-    out.append(Block("text", first.catalogue.text(features)))
     if several:
         out.append(Block("heading", heading["contents"], level=2))
         out += [
             Block("link", _size(doc), anchor=f"size-{number}")
             for number, doc in enumerate(documents, 1)
         ]
+    # Behind the contents, so that those stand on the first page.
+    out += [Block("text", notice) for notice in first.notices]
+    out.append(Block("text", first.catalogue.text(features)))
     for number, doc in enumerate(documents, 1):
         if several:
             out.append(Block("heading", _size(doc), level=2, anchor=f"size-{number}"))

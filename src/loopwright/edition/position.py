@@ -65,7 +65,8 @@ def _hand(step: Step, backwards: bool) -> Hands:
     if isinstance(step, Special):
         return _KNIT if step.kind == "pick" else _NONE
     if not isinstance(step, Stitches):
-        return _near(reversed(step.steps) if backwards else step.steps, backwards)
+        inside = getattr(step, "steps", ())
+        return _near(reversed(inside) if backwards else inside, backwards)
     if step.stitch.word == "yo" or step.stitch.kind in ("marker", "turn"):
         return _NONE
     if step.stitch.kind == "slip":
