@@ -84,6 +84,8 @@ piece cap round
   cast on 3 more
   join round
   begin round after 9
+  round: k1 spread m1 x4/5 k2
+  spread tube x3/4 in dots over 60 rows
   leave round
   leave live "graft"
 piece end flat
@@ -155,6 +157,8 @@ def says_itself(node: Any, text: str) -> bool:
         return numbers(text) == node.values
     if isinstance(node, Quantity):
         return numbers(text.split(maxsplit=1)[0]) == node.values
+    if isinstance(node, Stitches | Fill | Group) and text.startswith("spread "):
+        return True  # what the word comes to points to the word
     if isinstance(node, tree.Word):
         return text.lower().split() == [node.text, *node.modifiers]
     if isinstance(node, Stitches):
@@ -180,7 +184,7 @@ def says_itself(node: Any, text: str) -> bool:
     if isinstance(node, tree.Feed):
         return node.shade.text in text
     words = {
-        tree.Times: "x", tree.ForRows: "for ", tree.ToLength: "to ",
+        tree.Times: "x", tree.ForRows: ("for ", "over "), tree.ToLength: "to ",
         tree.UntilStitches: "until ", tree.UntilSpent: "until ",
         tree.PatternLine: "pattern ", tree.LevelLine: "level ", tree.SizesLine: "sizes ",
         tree.GaugeLine: "gauge ", tree.SwatchLine: "swatch ", tree.NeedleLine: "needle ",
@@ -191,6 +195,8 @@ def says_itself(node: Any, text: str) -> bool:
         tree.WorkLine: "work ", tree.JoinLine: "join ", tree.JoinByLine: "join by ",
         tree.HoldLine: "hold ", tree.TakeLine: "take ", tree.PickLine: "pick up ",
         tree.LeaveLine: "leave ", tree.BeginLine: "begin ", pattern_module.BeginRound: "begin ",
+        tree.SpreadLine: "spread ", tree.EvenlyOf: "spread ",
+        pattern_module.Spread: "spread ",
         tree.Special: ("hold ", "take ", "pick up ", "to "),
         pattern_module.Hold: "hold ", pattern_module.Take: ("take ", "join "),
         pattern_module.PickUp: "pick up ", pattern_module.LeaveRound: "leave round",

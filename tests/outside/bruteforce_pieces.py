@@ -10,6 +10,7 @@ from bruteforce import (
     CannotRead,
     CannotWork,
     FileText,
+    Line,
     Loop,
     MotifText,
     RowText,
@@ -28,7 +29,7 @@ class PieceText:
     name: str
     in_round: bool
     starts_ws: bool
-    lines: list[str] = field(default_factory=list)
+    lines: list[Line] = field(default_factory=list)
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,10 +48,11 @@ def read_pieces(text: str) -> tuple[FileText, list[PieceText]]:
     """The motifs and the pieces of a source. Raises `CannotRead` where a line is not known."""
     file = FileText({}, {}, False, False, [], {})
     pieces: list[PieceText] = []
-    blocks: list[tuple[MotifText, list[str]]] = []
-    where: list[str] | None = None
-    for raw in text.splitlines():
-        line = re.sub(r'"[^"]*"', '""', raw).split("--")[0].strip().lower()
+    blocks: list[tuple[MotifText, list[Line]]] = []
+    where: list[Line] | None = None
+    for number, raw in enumerate(text.splitlines(), 1):
+        line = Line(re.sub(r'"[^"]*"', '""', raw).split("--")[0].strip().lower())
+        line.number = number
         words = line.split()
         if not words or words[0] in ("note", "section", "edge"):
             continue
@@ -142,7 +144,7 @@ def _line(line: str, piece: PieceText, file: FileText, hands: Hands) -> None:
         if times > 1 and re.search(r"\b(hold|take)\b", match[2]):
             raise CannotWork("a row that holds or takes is worked once")
         for _ in range(times):
-            hands.work(RowText.of(match[2]))
+            hands.work(RowText.of(match[2], getattr(line, "number", 0)))
 
 
 def _work(words: list[str], file: FileText, hands: Hands) -> None:

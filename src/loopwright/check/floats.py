@@ -52,7 +52,7 @@ def _of(steps: tuple[Step, ...], size: int) -> _Part:
 def _step(step: Step, size: int) -> _Part:
     if isinstance(step, Stitches):
         number = step.number(size)
-        if step.stitch.kind == "marker" or number == 0:
+        if step.stitch.kind in ("marker", "turn", "cast") or number == 0:
             return _NOTHING
         if step.stitch.word != "sl":
             return _WORKED

@@ -8,7 +8,7 @@ from loopwright.check.context import Context, count_of, in_size, listed
 from loopwright.check.rule import Rule
 from loopwright.check.yarn_news import ShortNews
 from loopwright.notation.source import Span
-from loopwright.problem import ERROR, WARNING, Problem
+from loopwright.problem import ADVICE, WARNING, Problem
 
 
 def check(context: Context) -> Iterator[Problem]:
@@ -34,7 +34,7 @@ def check(context: Context) -> Iterator[Problem]:
             )
         yield Problem(
             "yarn-short",
-            ERROR if certain else WARNING,
+            WARNING if certain else ADVICE,
             title,
             message,
             span,
@@ -83,10 +83,10 @@ def _help(context: Context, news: ShortNews) -> str:
 
 RULE = Rule(
     name="yarn-short",
-    severity=ERROR,
+    severity=WARNING,
     title="the balls of a strand do not last",
     what="The yarn of every row, edge, end and join is reckoned and held against the balls that a "
-    "strand feeds on. It is an error where they do not last at the middle figure, and a warning "
+    "strand feeds on. It is a warning where they do not last at the middle figure, and advice "
     "where they do not last only at the upper end of its range: 5 % above the figure of a weighed "
     "swatch, 15 % above that of a gauge alone.",
     wrong="""pattern "Too little"
