@@ -126,9 +126,7 @@ def _paired(before: list[_Entry], after: list[_Entry]) -> list[Change]:
         if same is not None and same.label != now.label:
             # The same words at other row numbers.
             left.remove(same)
-            out.append(
-                Change(_where(same), f"{same.label.rstrip(':')}.", f"{now.label.rstrip(':')}.")
-            )
+            out.append(Change(_where(same), f"{_bare(same.label)}.", f"{_bare(now.label)}."))
             continue
         was = next((e for e in left if (e.place, e.label) == (now.place, now.label)), None)
         if was is None:
@@ -150,8 +148,13 @@ def _head(change: Change) -> str:
     return change.where.split(", ")[0]
 
 
+def _bare(label: str) -> str:
+    """A label without its colon, and the space that French puts before one."""
+    return label.rstrip(": \u00a0")
+
+
 def _where(entry: _Entry) -> str:
-    return ", ".join(part for part in (entry.place, entry.label.rstrip(":")) if part)
+    return ", ".join(part for part in (entry.place, _bare(entry.label)) if part)
 
 
 def _entries(doc: Document) -> list[_Entry]:
