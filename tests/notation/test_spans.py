@@ -126,6 +126,8 @@ def nodes(item: Any, base: int, body_base: int = 0) -> Iterator[tuple[Any, int]]
     if isinstance(item, Row):
         base, body_base = item.base, item.body_base
     yield item, body_base if isinstance(item, Body) else base
+    if isinstance(item, body_module.Evenly):
+        return  # what it comes to has no text of its own
     for field in dataclasses.fields(item):
         value = getattr(item, field.name)
         inside = body_base if isinstance(value, Body) else base
@@ -157,8 +159,8 @@ def says_itself(node: Any, text: str) -> bool:
         return numbers(text) == node.values
     if isinstance(node, Quantity):
         return numbers(text.split(maxsplit=1)[0]) == node.values
-    if isinstance(node, Stitches | Fill | Group) and text.startswith("spread "):
-        return True  # what the word comes to points to the word
+    if isinstance(node, body_module.Evenly):
+        return text.startswith("spread ")
     if isinstance(node, tree.Word):
         return text.lower().split() == [node.text, *node.modifiers]
     if isinstance(node, Stitches):
