@@ -112,14 +112,17 @@ class _Worker:
 
     def run(self) -> Outcome:
         part: list[Op] = []
-        for op in self.tape.ops:
-            if op.kind in (SLIP, REMOVE):
-                misfit = self._close(part, op)
-                if misfit is not None:
-                    return _fail(self.state, misfit)
-                part = []
-            else:
-                part.append(op)
+        if not self.tape.marked:
+            part += self.tape.ops
+        else:
+            for op in self.tape.ops:
+                if op.kind in (SLIP, REMOVE):
+                    misfit = self._close(part, op)
+                    if misfit is not None:
+                        return _fail(self.state, misfit)
+                    part = []
+                else:
+                    part.append(op)
         misfit = self._close(part, None)
         if misfit is not None:
             return _fail(self.state, misfit)
@@ -157,8 +160,13 @@ class _Worker:
         return None
 
     def _segment(self, part: list[Op], have: Affine) -> Misfit | None:
-        fill = next((op for op in part if op.kind == FILL), None)
-        takes = sum(op.takes for op in part if op.kind == FIXED)
+        fill: Op | None = None
+        takes = 0
+        for op in part:
+            if op.kind == FIXED:
+                takes += op.takes
+            elif op.kind == FILL and fill is None:
+                fill = op
         rest = have.plus(-takes)
         times = Affine(0)
         if fill is None:

@@ -102,10 +102,13 @@ def tape_of(body: Body, size: int) -> Tape:
     maker = _Maker(ops, size)
     if not body.broken:
         maker.add(body.steps)
+        maker.close()
     return Tape(tuple(ops), maker.even, maker.markers > 0, maker.trouble, body.broken)
 
 
 class _Maker:
+    """Gathers fixed stitches that follow one another, and makes one op of them at their end."""
+
     def __init__(self, ops: list[Op], size: int) -> None:
         self.ops = ops
         self.size = size
@@ -113,11 +116,25 @@ class _Maker:
         self.markers = 0
         self.open_fill = False
         self.trouble: tuple[str, Span] | None = None
+        self.first: Span | None = None
+        self.last: Span | None = None
+        self.takes = self.makes = 0
+        self.yarn = 0.0
 
     def add(self, steps: tuple[Step, ...]) -> None:
         for step in steps:
+            if type(step) is Stitches and step.stitch.kind != "marker":
+                number = step.number(self.size)
+                stitch = step.stitch
+                takes, makes = stitch.takes, stitch.makes
+                if takes != makes:
+                    self.even = False
+                self._fixed(takes * number, makes * number, stitch.yarn * number, step.span)
+                continue
             if _is_plain(step):
-                self._fixed(step)
+                found = _measure((step,), self.size)
+                self.even = self.even and found.even
+                self._fixed(found.takes, found.makes, found.yarn, step.span)
             elif isinstance(step, Fill):
                 self._fill(step)
             elif isinstance(step, Group):
@@ -127,31 +144,36 @@ class _Maker:
             if self.trouble is not None:
                 return
 
+    def close(self) -> None:
+        """Make an op of the fixed stitches gathered so far."""
+        if self.first is not None and self.last is not None:
+            span = Span(self.first.start, self.last.end)
+            self.ops.append(Op(FIXED, self.takes, self.makes, self.yarn, span))
+            self.first = None
+
+    def _added(self) -> tuple[int, int]:
+        return len(self.ops) + (self.first is not None), self.markers
+
     def _group(self, step: Group) -> None:
         """A group with markers or fills, written out; its markers bound how often."""
         if step.into is not None:
             self.trouble = ("into", step.span)
             return
         for _ in range(step.number(self.size)):
-            before = (len(self.ops), self.markers)
+            before = self._added()
             self.add(step.steps)
-            if self.trouble is not None or before == (len(self.ops), self.markers):
+            if self.trouble is not None or before == self._added():
                 return
 
-    def _fixed(self, step: Step) -> None:
-        found = _measure((step,), self.size)
-        self.even = self.even and found.even
-        last = self.ops[-1] if self.ops else None
-        if last is not None and last.kind == FIXED:
-            self.ops[-1] = Op(
-                FIXED,
-                last.takes + found.takes,
-                last.makes + found.makes,
-                last.yarn + found.yarn,
-                last.span.to(step.span),
-            )
+    def _fixed(self, takes: int, makes: int, yarn: float, span: Span) -> None:
+        if self.first is None:
+            self.first = span
+            self.takes, self.makes, self.yarn = takes, makes, yarn
         else:
-            self.ops.append(Op(FIXED, found.takes, found.makes, found.yarn, step.span))
+            self.takes += takes
+            self.makes += makes
+            self.yarn += yarn
+        self.last = span
 
     def _fill(self, step: Fill) -> None:
         found = _measure(step.steps, self.size)
@@ -163,10 +185,12 @@ class _Maker:
         elif self.open_fill:
             self.trouble = ("two", step.span)
         self.open_fill = True
+        self.close()
         self.ops.append(Op(FILL, found.takes, found.makes, found.yarn, step.span))
 
     def _marker(self, step: Stitches) -> None:
         kind = _MARKERS[step.stitch.word]
+        self.close()
         for _ in range(step.number(self.size)):
             self.markers += 1
             if self.markers > MAX_MARKERS:
