@@ -7,7 +7,7 @@ by how a stitch looks from the right side, which a wrong-side row turns round.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from itertools import pairwise
 
 from loopwright.model.body import Fill, Group, Step, Stitches
@@ -35,6 +35,20 @@ class EdgeRow:
     row: Row
     rs: bool
     number: int
+    known: dict[tuple[int, bool], tuple[int, list[Outer]]] = field(
+        default_factory=dict, repr=False, compare=False
+    )
+    """What `ends` has read: up to how many stitches, and which they are."""
+
+    def ends(self, wanted: int, size: int, backwards: bool) -> list[Outer]:
+        """The `outer` stitches of the row; each end is read once."""
+        key = (size, backwards)
+        read, found = self.known.get(key, (0, []))
+        if read < wanted:
+            read = max(wanted, MAX_INFERRED)
+            found = outer(self.row.body.steps, read, size, backwards)
+            self.known[key] = (read, found)
+        return found[:wanted]
 
 
 def outer(steps: tuple[Step, ...], wanted: int, size: int, backwards: bool) -> list[Outer]:
@@ -74,10 +88,9 @@ def breaks(kind: str, count: int, edge: EdgeRow, size: int) -> str | None:
     A slipped edge has its outermost stitch slipped at one end of the row and worked at the
     other; the rest of it is knit or purl.
     """
-    steps = edge.row.body.steps
     ends = {
-        "beginning": outer(steps, count, size, False),
-        "end": outer(steps, count, size, True),
+        "beginning": edge.ends(count, size, False),
+        "end": edge.ends(count, size, True),
     }
     if kind == "slipped":
         first = [ends[place][0].sign for place in ends if ends[place]]
@@ -116,7 +129,7 @@ def seed_phase(edge: EdgeRow, place: str, size: int) -> bool | None:
 
     `place` is ``beginning`` or ``end`` of the row as worked.
     """
-    items = outer(edge.row.body.steps, 1, size, place == "end")
+    items = edge.ends(1, size, place == "end")
     if not items or items[0].sign not in ("k", "p"):
         return None
     return (items[0].sign == "k") == edge.rs
@@ -124,9 +137,8 @@ def seed_phase(edge: EdgeRow, place: str, size: int) -> bool | None:
 
 def fixed_at_both_ends(edge: EdgeRow, count: int, size: int) -> bool:
     """Whether the row writes its outer `count` stitches out at both ends, outside a fill."""
-    steps = edge.row.body.steps
     for backwards in (False, True):
-        items = outer(steps, count, size, backwards)
+        items = edge.ends(count, size, backwards)
         if len(items) < count or not all(item.fixed for item in items):
             return False
     return edge.row.body.whole is None

@@ -249,8 +249,13 @@ class _Worker:
         return misfit, _rest(left, self.parts[self.segment + 1 :])
 
     def _segment(self, part: list[Op], have: Affine) -> Misfit | None:
-        fill = next((op for op in part if op.kind == FILL), None)
-        takes = sum(op.takes for op in part if op.kind == FIXED)
+        fill: Op | None = None
+        takes = 0
+        for op in part:
+            if op.kind == FIXED:
+                takes += op.takes
+            elif op.kind == FILL and fill is None:
+                fill = op
         rest = have.plus(-takes)
         times = Affine(0)
         if fill is None:

@@ -85,6 +85,10 @@ _LINE_NAMES: dict[type, str] = {
 }
 
 
+_End = tuple[tree.Body, int] | tree.AsRow
+_Followed = dict[int, _End]
+
+
 @dataclass(frozen=True, slots=True)
 class Built:
     """The pattern and what was found wrong while it was put together."""
@@ -113,10 +117,11 @@ class _Builder:
         self.parsed = parsed
         self.problems: list[Problem] = []
         self.references: list[Reference] = []
-        self.unknown: list[UnknownWord] = []
+        self.unknown: dict[UnknownWord, None] = {}  # in order, each once
         self.clashes: list[RowClash] = []
         self.gaps: list[RowGap] = []
         self.bodies: dict[int, Body] = {}
+        self.stitches: dict[int, Stitches] = {}  # by the word's id: equal lines share words
         self.unknown_in: dict[int, tuple[tuple[str, Span], ...]] = {}
         self.dictionary = Dictionary({})
 
@@ -344,7 +349,7 @@ class _Builder:
             found = self._look_up(body)
             self.bodies[id(body)] = found
         for text, span in self.unknown_in.get(id(body), ()):
-            self.unknown.append(UnknownWord(text, span.shifted(base)))
+            self.unknown[UnknownWord(text, span.shifted(base))] = None
         return found
 
     def _look_up(self, body: tree.Body) -> Body:
@@ -364,11 +369,16 @@ class _Builder:
 
     def _step(self, node: tree.Node, unknown: list[tuple[str, Span]]) -> Step:
         if isinstance(node, tree.Word):
+            known = self.stitches.get(id(node))
+            if known is not None:
+                return known
             found = self.dictionary.find(node.text)
             if found is None:
                 unknown.append((node.text, Span(node.span.start, node.span.start + len(node.text))))
                 return Stitches(_UNKNOWN, (1,), node.modifiers, node.span)
-            return Stitches(found.stitch, found.count, node.modifiers, node.span)
+            made = Stitches(found.stitch, found.count, node.modifiers, node.span)
+            self.stitches[id(node)] = made
+            return made
         if isinstance(node, tree.Special):
             return node
         if isinstance(node, tree.EvenlyOf):
@@ -467,7 +477,8 @@ class _Builder:
         )
         if missing and not nameless:
             self.gaps.append(RowGap(head.name, missing, last, head.span))
-        rows = tuple(self._motif_row(n, chosen, head) for n in sorted(chosen))
+        followed: _Followed = {}
+        rows = tuple(self._motif_row(n, chosen, head, followed) for n in sorted(chosen))
         if not any(isinstance(p.statement, tree.RowLine) for p in lines):
             self._error(
                 "row-missing",
@@ -516,26 +527,56 @@ class _Builder:
                 return last + 1
         return last
 
-    def _motif_row(self, number: int, chosen: dict[int, tree.Placed], head: tree.MotifLine) -> Row:
+    def _followed(self, number: int, chosen: dict[int, tree.Placed], known: _Followed) -> _End:
+        """The body at the end of a chain of ``as row`` with the base of its line, or the link
+        that leads nowhere (no such row, or one of the chain again). `known` keeps the ends, so
+        that each row of a motif is passed once."""
+        path: list[int] = []
+        place: dict[int, int] = {}
+        at = number
+        while at not in known:
+            node = chosen[at].statement
+            assert isinstance(node, tree.RowLine)
+            body = node.body
+            if not isinstance(body, tree.AsRow):
+                known[at] = (body, chosen[at].base)
+            elif body.number not in chosen:
+                known[at] = body
+            elif body.number in place or body.number == at:
+                path.append(at)
+                ring = path[place.get(body.number, len(path) - 1) :]
+                for one, before in zip(ring, [*ring[-1:], *ring[:-1]], strict=True):
+                    link = chosen[before].statement
+                    assert isinstance(link, tree.RowLine) and isinstance(link.body, tree.AsRow)
+                    known[one] = link.body
+                at = ring[0]
+            else:
+                place[at] = len(path)
+                path.append(at)
+                at = body.number
+        for one in path:
+            known.setdefault(one, known[at])
+        return known[number]
+
+    def _motif_row(
+        self,
+        number: int,
+        chosen: dict[int, tree.Placed],
+        head: tree.MotifLine,
+        followed: _Followed,
+    ) -> Row:
         placed = chosen[number]
         node = placed.statement
         assert isinstance(node, tree.RowLine)
         body, body_base, as_row = node.body, placed.base, None
-        seen = {number}
-        while isinstance(body, tree.AsRow):
-            as_row = body.number if as_row is None else as_row
-            target = chosen.get(body.number)
-            if target is None or body.number in seen:
-                self._no_such_row(body, placed.base, head.name.text)
+        if isinstance(body, tree.AsRow):
+            as_row = body.number
+            found = self._followed(number, chosen, followed)
+            if isinstance(found, tree.AsRow):
+                self._no_such_row(found, placed.base, head.name.text)
                 return self._row(number, placed, _NOT_A_ROW, placed.base, as_row)
-            seen.add(body.number)
-            other = target.statement
-            assert isinstance(other, tree.RowLine)
-            body, body_base = other.body, target.base
+            body, body_base = found
         words = self._body(body, placed.base) if as_row is None else self._body(body, body_base)
-        if as_row is not None and words.broken:
-            # Its words were reported at the row that holds them.
-            self.unknown = list(dict.fromkeys(self.unknown))
         return self._row(number, placed, words, body_base, as_row)
 
     def _no_such_row(self, body: tree.AsRow, base: int, name: str) -> None:

@@ -14,15 +14,17 @@ from loopwright.notation.bounds import (
 )
 from loopwright.notation.grammar import line_reader
 from loopwright.notation.habits import Answer, Reader, answer_to, measured, plain
-from loopwright.notation.lalr import Unread
+from loopwright.notation.lalr import Memo, Unread
 from loopwright.notation.near import nearest, one_slip
 from loopwright.notation.source import Source, Span
 from loopwright.notation.terminals import LINE_WORDS, expected_text, keyword
 from loopwright.notation.tree import (
+    Count,
     FillOf,
     NeedleLine,
     Placed,
     RowLine,
+    RowSpan,
     Special,
     Statement,
     Steps,
@@ -36,6 +38,8 @@ _OWN_STITCH = re.compile(
 )
 _OWN_LOOKED_AT = 100_000  # characters of a source in which its own stitches are looked for
 _ROW_STARTS = ("row", "rou", "eve")
+_NUMBERED = re.compile(r"([ \t]*(?:row|round)s?[ \t]+)([0-9]{1,9})(?=[ \t]*:|[ \t]+in[ \t])", re.I)
+_MAX_KEPT = 100_000
 _CONTROL = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\u202a-\u202e\u2066-\u2069]")
 
 
@@ -75,9 +79,16 @@ def parse(source: Source) -> Parsed:
     problems: list[Problem] = []
     size_lists: list[tuple[int, Span]] = []
     memo: dict[str, _Read] = {}
+    plain: dict[str, Statement] = {}  # of `memo` those that say no more than their statement
+    shapes: dict[tuple[str, int, str], _Read] = {}
+    tokens: Memo = {}
     unclear = unclear_length = 0
-    for number, base in enumerate(source.line_starts, 1):
-        line = source.line_text(number)
+    starts = source.line_starts
+    for number, (base, line) in enumerate(zip(starts, source.text.split("\n"), strict=True), 1):
+        known = plain.get(line)
+        if known is not None:
+            placed.append(Placed(number, base, known))
+            continue
         code = line
         if "--" in line:
             code, _ = split_comment(line)
@@ -88,7 +99,10 @@ def parse(source: Source) -> Parsed:
         is_row = bare[:3].translate(_LOWER) in _ROW_STARTS
         found = memo.get(code) if is_row else None
         if found is None:
-            result = _parse_line(code, 0 if is_row else base, source)
+            if is_row:
+                result = _parse_row(code, shapes, tokens, source)
+            else:
+                result = _parse_line(code, base, None, source)
             if isinstance(result, Problem):
                 if is_row:
                     result = _shifted(result, base)
@@ -96,13 +110,14 @@ def parse(source: Source) -> Parsed:
                 unclear += 1
                 unclear_length += len(code)
                 if unclear >= MAX_UNCLEAR_LINES or unclear_length >= MAX_UNCLEAR_CHARACTERS:
-                    lines = len(source.line_starts)
-                    problems.append(_gave_up(unclear, number, lines, base, code))
+                    problems.append(_gave_up(unclear, number, len(starts), base, code))
                     break
                 continue
             found = result
             if is_row:
                 memo[code] = found
+                if not found.slips and not found.size_lists:
+                    plain[line] = found.statement
         for slip in found.slips:
             problems.append(_shifted(slip, base) if is_row else slip)
         for length, span in found.size_lists:
@@ -148,21 +163,58 @@ def whole_line_fix(answer: Answer, code: str, base: int) -> Fix | None:
     return Fix(f"write “{line}”", (Edit(span, line),))
 
 
-def _parse_line(code: str, base: int, source: Source) -> _Read | Problem:
+def _parse_row(
+    code: str, shapes: dict[tuple[str, int, str], _Read], tokens: Memo, source: Source
+) -> _Read | Problem:
+    """The same for a row's line: one that differs from an earlier one by its number alone (with
+    as many digits, so that all stands at the same place) shares its body."""
+    numbered = _NUMBERED.match(code)
+    if numbered is None:
+        return _parse_line(code, 0, tokens, source)
+    before, digits = numbered.groups()
+    end = numbered.end()
+    shape = (before, end, code[end:])
+    found = shapes.get(shape)
+    if found is None:
+        result = _parse_line(code, 0, tokens, source)
+        if isinstance(result, _Read) and isinstance(result.statement, RowLine):
+            shapes[shape] = result
+        return result
+    row = found.statement
+    assert isinstance(row, RowLine)
+    span = Span(len(before), end)
+    count = Count((int(digits),), span)
+    again = RowLine(
+        row.plural,
+        row.round,
+        row.every,
+        (RowSpan(count, count, span),),
+        row.strand,
+        row.body,
+        row.claim,
+        row.span,
+    )
+    return _Read(again, found.slips, found.size_lists)
+
+
+def _parse_line(code: str, base: int, tokens: Memo | None, source: Source) -> _Read | Problem:
     """The statement of one line and the problems of its values, or the one problem of the line.
 
-    Spans of a row line count from the line's start (`base` is 0 for it).
+    Spans of a row line count from the line's start (`base` is 0 for it), so its `tokens` are
+    kept for other lines that have the same word at the same place.
     """
     early = _before_parsing(code, base)
     if early is not None:
         return early
     reader, shaper = line_reader()
+    if tokens is not None and len(tokens) > _MAX_KEPT:
+        tokens.clear()
     shaper.original = code
     shaper.base = base
     shaper.problems = []
     shaper.size_lists = []
     try:
-        statement: Any = reader.parse(code.translate(_LOWER))
+        statement: Any = reader.parse(code.translate(_LOWER), tokens)
     except Unread as error:
         return _unclear(code, base, error, source)
     if isinstance(statement, RowLine) and " to " in code.translate(_LOWER):
@@ -213,6 +265,8 @@ def _before_parsing(code: str, base: int) -> Problem | None:
             Span(base + control.start(), base + control.end()),
             help="delete it.",
         )
+    if code.count("(") <= MAX_NESTING:
+        return None
     depth = 0
     for at, letter in enumerate(code):
         if letter == '"':

@@ -45,9 +45,10 @@ class Shaper:
 
     def _span(self, first: Any, last: Any = None) -> Span:
         last = first if last is None else last
-        start = first.start_pos + self.base if isinstance(first, Token) else first.span.start
-        end = last.end_pos + self.base if isinstance(last, Token) else last.span.end
-        return Span(start, end)
+        return Span(
+            first.start_pos + self.base if type(first) is Token else first.span.start,
+            last.end_pos + self.base if type(last) is Token else last.span.end,
+        )
 
     def _spelled(self, token: Token) -> str:
         return self.original[token.start_pos : token.end_pos]
@@ -97,6 +98,8 @@ class Shaper:
         return values[0]
 
     def _count(self, token: Token) -> tree.Count:
+        if len(token) < 10 and token.isdecimal():
+            return tree.Count((int(token),), self._span(token))
         values = self._floats(token)
         if any(value != int(value) for value in values):
             self._slip(
@@ -478,6 +481,9 @@ class Shaper:
     plain = steps
 
     def word(self, word: Token, *modifiers: Token) -> tree.Word:
+        if not modifiers and word.node is not None:
+            kept: tree.Word = word.node
+            return kept
         if _LONG_NUMBER.search(word):
             self._slip(
                 "number-too-big",
@@ -488,6 +494,9 @@ class Shaper:
             return tree.Word("k", (), self._span(word))
         if "/" in word:
             self.size_lists.append((word.count("/") + 1, self._span(word)))
+        elif not modifiers:
+            word.node = made = tree.Word(str(word), (), self._span(word))
+            return made
         return tree.Word(
             str(word),
             tuple(map(str, modifiers)),

@@ -39,11 +39,14 @@ def _look(context: Context, motif: Motif) -> Iterator[Problem]:
                 place = breaks(kind, count, item, 0)
                 if place is not None:
                     odd += [(item, place)] * times
+                    if len(odd) > 2:
+                        break
                 elif fixed_at_both_ends(item, count, 0):
                     witnesses += times
             # The border must be written out in most rows to be one; one or two may fall out.
-            few = len(odd) <= 2 and len(odd) * 4 <= total
-            if not few or witnesses * 3 < total * 2:
+            if len(odd) > 2 or len(odd) * 4 > total:
+                break  # a row that breaks a border breaks every wider one
+            if witnesses * 3 < total * 2:
                 continue
             if not odd:
                 if best is None or count >= best[2]:
