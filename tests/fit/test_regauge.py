@@ -15,10 +15,40 @@ from loopwright.cli import main
 from loopwright.compile import check_source
 from loopwright.count.walk import Worked
 from loopwright.fit.resize import Resized, Wish, resize
+from loopwright.fit.stops import CannotResize
 from loopwright.notation.source import Source
 
 FOLDER = Path(__file__).parent.parent.parent / "examples"
 NAMES = sorted(path.stem for path in FOLDER.glob("*.loop"))
+# Shaped by literal counts (held stitches, short rows): the line is named, nothing is written.
+LITERAL = {"curlew-crescent", "eider-mitten", "rowan-yoke", "sandpiper-sock"}
+# Ends by yarn: it has no length that could be scaled.
+BY_YARN = {"tideline-wrap"}
+TRUE_OF_THE_NEW_SIZE = {
+    "yarn-short",  # the balls are those of the size that was
+    "needle-short",
+    "gauge-odd",  # the gauge that was asked for is unusual for the yarn
+    "width-odd-repeat",
+    "sizes-disorder",  # one size alone is made wider
+}
+
+
+# The hat has a brim and a crown of wide repeats: its counts may lie off the stated width.
+SPREAD_WIDE = {"gull-hat": ("size-off",)}
+
+
+def refused(name: str, **asked: object) -> None:
+    with pytest.raises(CannotResize) as error:
+        resized(example(name), **asked)
+    for problem in error.value.problems:
+        line = checked(example(name)).source.line_column(problem.span.start)[0]
+        assert (line > 5 and problem.message and problem.title.endswith("size")) or name in BY_YARN
+
+
+def is_sound(after: Checked, *more: str) -> None:
+    """Right, and nothing is said that a wrong resize would bring about."""
+    assert not after.has_errors, after.problems
+    assert {p.rule for p in after.problems} <= TRUE_OF_THE_NEW_SIZE | set(more), after.problems
 
 
 def checked(text: str) -> Checked:
@@ -42,10 +72,13 @@ def resized(text: str, **asked: object) -> str:
 @pytest.mark.parametrize("gauge", ["18 stitches 26 rows = 10 cm", "26 sts and 38 rows = 4 in"])
 def test_any_example_at_another_gauge(name: str, gauge: str) -> None:
     text = example(name)
+    if name in LITERAL:
+        refused(name, gauge=[gauge])
+        return
     before = checked(text)
     new = resized(text, gauge=[gauge])
     after = checked(new)
-    assert after.problems == ()
+    is_sound(after, *SPREAD_WIDE.get(name, ()))
     assert resized(new, gauge=[gauge]) == new  # once more changes nothing
     assert [len(line.split("--")) for line in new.splitlines()] == [
         len(line.split("--")) for line in text.splitlines()
@@ -56,14 +89,18 @@ def test_any_example_at_another_gauge(name: str, gauge: str) -> None:
         # The same finished width, to half a repeat of the widest motif at hand (10 stitches),
         # from the stated measure, which the old count too may have missed by that much.
         assert abs(walk.widest * stitch - old.widest * old_stitch) <= 5 * (stitch + old_stitch)
-        assert walk.height == pytest.approx(old.height, rel=0.12)
+        if name not in BY_YARN:  # as long as its balls last, at any gauge
+            assert walk.height == pytest.approx(old.height, rel=0.12)
 
 
 @pytest.mark.parametrize("name", NAMES)
 @pytest.mark.parametrize("scale", ["80%", "125 %"])
 def test_any_example_scaled(name: str, scale: str) -> None:
+    if name in LITERAL | BY_YARN:
+        refused(name, scale=scale)
+        return
     after = checked(resized(example(name), scale=scale))
-    assert after.problems == ()
+    is_sound(after, *SPREAD_WIDE.get(name, ()))
     by = float(scale.rstrip("% ")) / 100
     for old, walk in zip(checked(example(name)).walks, after.walks, strict=True):
         assert walk.widest == pytest.approx(old.widest * by, abs=10)
@@ -77,8 +114,7 @@ def test_one_size_at_any_width(name: str, cm: int) -> None:
     size = checked(text).pattern.sizes[1]
     new = resized(text, width=f"{cm}cm", size=size)
     after = checked(new)
-    assert not after.has_errors
-    assert {p.rule for p in after.problems} <= {"size-off"}
+    is_sound(after, "size-off")
     assert resized(new, width=f"{cm}cm", size=size) == new
     others = [(w.cast_on, w.rows) for w in after.walks if w.size != 1]
     assert others == [(w.cast_on, w.rows) for w in checked(text).walks if w.size != 1]

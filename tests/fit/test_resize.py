@@ -74,7 +74,8 @@ def test_the_throw_at_any_width(cm: int, size: str) -> None:
 @given(cm=st.integers(60, 400))
 def test_the_throw_at_any_length(cm: int) -> None:
     after = checked(resized(THROW.read_text("utf-8"), length=f"{cm}cm"))
-    assert after.problems == ()
+    # The balls are those of the length that was.
+    assert {problem.rule for problem in after.problems} <= {"yarn-short"}
     for walk in after.walks:
         assert abs(walk.height - cm * 10) <= 2 * 100 / 36 + 1e-6
         assert walk.rows % 4 == 0  # two rows before, whole motifs of four, two after

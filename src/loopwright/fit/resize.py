@@ -14,7 +14,7 @@ from loopwright.fit.columns import add_column, only_column
 from loopwright.fit.gauges import gauge_edits, gauge_of, needle_advice
 from loopwright.fit.heights import new_heights
 from loopwright.fit.slots import measure_edit
-from loopwright.fit.stops import CannotResize, Stops
+from loopwright.fit.stops import CannotResize, Stops, stop_at_literal_shapes
 from loopwright.fit.targets import Wanted, length_target, stated, width_target
 from loopwright.fit.turning import new_widths
 from loopwright.notation.rewrite import apply_edits
@@ -56,6 +56,7 @@ def resize(checked: Checked, wish: Wish, check: Check) -> Resized:
     for the caller to check; `check` is asked for the counts on the way.
     """
     notes: list[str] = []
+    stop_at_literal_shapes(checked, wish)
     if wish.only is not None:
         place = checked.pattern.sizes.index(wish.only)
         checked = check(only_column(checked, place))

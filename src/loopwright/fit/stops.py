@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from loopwright.check.checked import Checked
+from loopwright.count.walk import Moved, Said, Worked
+from loopwright.fit.asked import Wish
 from loopwright.notation.source import Span
 from loopwright.problem import ERROR, Problem
 
@@ -29,3 +32,37 @@ class Stops:
         """Raises CannotResize where something was added."""
         if self.problems:
             raise CannotResize(self.problems)
+
+
+def stop_at_literal_shapes(checked: Checked, wish: Wish) -> None:
+    """Raise CannotResize where a piece is shaped by counts that the writer worked out.
+
+    Held stitches, stitches picked up and short rows stand in the source as plain numbers that
+    belong together in a way that no form tells; what becomes of them at another width or length
+    is the writer's to say. Taking one size out of the list changes none of them.
+    """
+    changes = (wish.gauges, wish.scale, wish.add, *wish.width, *wish.length)
+    if not any(change is not None and change != () for change in changes):
+        return
+    stops = Stops()
+    for walk in checked.walks:
+        stitches = [event for event in walk.events if not isinstance(event, Said)]
+        for at, event in enumerate(stitches):
+            if isinstance(event, Moved) and at > 0:
+                what = "stitches are held, taken or picked up"
+                span = event.item.span
+            elif isinstance(event, Worked) and any(e.turns for e in event.chunk.entries):
+                what, span = "a short row turns", event.item.span
+            else:
+                continue
+            name = walk.piece.name.text
+            stops.add(
+                span,
+                f"{name} cannot change its size",
+                f"In “{name}” {what} here, at counts that were worked out for this size; nothing "
+                "says what they would be at another.",
+                "write the numbers of the new size by hand, and let check hold them together; or "
+                "add them as a size of their own.",
+            )
+            break
+    stops.raise_any()
