@@ -10,8 +10,8 @@ HEAD = """pattern "Long measure"
 yarn wool "Wool": 50 g 110 m
 shade grey "Grey" of wool, colour #808080
 shade blue "Blue" of wool, colour #2f5d80
-strand A feeds grey x4
-strand B feeds blue x4
+strand A feeds grey x9000
+strand B feeds blue x9000
 
 piece scarf flat
   cast on {count} in A
@@ -68,7 +68,8 @@ def distinct_lines(rows: int) -> str:
                 words.append(f"{chance.choice('kp')}{take}")
             left -= take
         words.append(f"* k1 * p{left - 4}")
-        line = f"  row in {chance.choice('AB')}: {' '.join(words)}"
+        # Each strand for two rows: it hangs again where it is taken up.
+        line = f"  row in {'AB'[len(lines) // 2 % 2]}: {' '.join(words)}"
         if line not in seen:
             seen.add(line)
             lines.append(line)
