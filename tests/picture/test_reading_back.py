@@ -196,6 +196,10 @@ def compare(text: str) -> None:
                 assert row.rs == (sides[1] == (row.number % 2 == 1))
         first = as_worked(rows[0])
         stretches = takes_of(first, motif.rows[0].body)
+        # Rows before the first that names the markers leave them, and every stitch, where they are.
+        named = next((r for r in rows if {"sm", "rm"} & set(as_worked(r))), rows[0])
+        if named is not rows[0] and not flat:
+            stretches = takes_of(as_worked(named), motif.rows[named.number - 1].body)
         assert sum(stretches) == chart.start
         for row in rows:
             body = motif.rows[(row.number - 1) % len(motif.rows)].body
