@@ -8,7 +8,6 @@ import platform
 import sys
 from collections.abc import Iterator
 from dataclasses import dataclass
-from importlib.metadata import PackageNotFoundError, version
 
 from loopwright import __version__
 from loopwright.commands.border import BAD_CALL, OK
@@ -58,6 +57,8 @@ def examine() -> Iterator[Finding]:
 
 
 def _package(name: str) -> Finding:
+    from importlib.metadata import PackageNotFoundError, version  # slow to load: only here
+
     try:
         return Finding(name, True, version(name))
     except PackageNotFoundError:

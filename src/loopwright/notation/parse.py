@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, replace
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from loopwright.notation.bounds import (
     MAX_LINE,
@@ -13,7 +13,6 @@ from loopwright.notation.bounds import (
     MAX_UNCLEAR_LINES,
 )
 from loopwright.notation.grammar import line_reader
-from loopwright.notation.habits import Answer, Reader, answer_to, measured, plain
 from loopwright.notation.lalr import Memo, Unread
 from loopwright.notation.near import nearest, one_slip
 from loopwright.notation.source import Source, Span
@@ -30,6 +29,9 @@ from loopwright.notation.tree import (
     Steps,
 )
 from loopwright.problem import ERROR, Edit, Fix, Problem
+
+if TYPE_CHECKING:
+    from loopwright.notation.habits import Answer, Reader
 
 _LOWER = str.maketrans("ABCDEFGHIJKLMNOPQRSTUVWXYZ", "abcdefghijklmnopqrstuvwxyz")
 _FIRST_WORD = re.compile(r"[^\W\d_][\w&-]*")
@@ -150,6 +152,8 @@ def habit_reader(source: Source) -> Reader:
         match[1].lower(): int(match[2] or 1)
         for match in _OWN_STITCH.finditer(source.text, 0, _OWN_LOOKED_AT)
     }
+    from loopwright.notation.habits import Reader
+
     return Reader(reads, own)
 
 
@@ -229,6 +233,8 @@ def _parse_line(code: str, base: int, tokens: Memo | None, source: Source) -> _R
 
 def _needle_slip(slip: Problem, code: str, base: int, source: Source) -> Problem:
     """A needle by its number alone (``needle US 7``) is answered with its millimetres."""
+    from loopwright.notation.habits import measured, plain
+
     answer = measured(plain(code), habit_reader(source))
     if answer is None:
         return slip
@@ -299,7 +305,7 @@ def _unclear(code: str, base: int, error: Unread, source: Source) -> Problem:
     slip = _keyword_slip(code, base, start, names)
     if slip is not None:
         return slip
-    answer = answer_to(code, habit_reader(source))
+    answer = _habit(code, source)
     if answer is not None:
         return _answered(answer, code, base, span)
     if start >= len(code):
@@ -320,10 +326,17 @@ def _printed_end(row: RowLine, code: str, base: int, source: Source) -> Problem 
         fill = fill or isinstance(step, FillOf)
         if isinstance(step, Special) and step.kind in ("last", "gap"):
             if not fill:
-                answer = answer_to(code, habit_reader(source))
+                answer = _habit(code, source)
                 return _answered(answer, code, base, step.span) if answer is not None else None
             fill = False
     return None
+
+
+def _habit(code: str, source: Source) -> Answer | None:
+    """What the room of habits answers; a source that can be read never loads it."""
+    from loopwright.notation.habits import answer_to
+
+    return answer_to(code, habit_reader(source))
 
 
 def _answered(answer: Answer, code: str, base: int, span: Span) -> Problem:
@@ -370,7 +383,7 @@ def _unknown_start(code: str, base: int, word: str, source: Source) -> Problem:
     corrected = code[:start] + (close or "") + code[start + len(word) :]
     # A slip of one word is not to be told as a habit of print, nor the other way round.
     slip = close is not None and reads(corrected)
-    answer = None if slip else answer_to(code, habit_reader(source))
+    answer = None if slip else _habit(code, source)
     if answer is not None:
         return _answered(answer, code, base, span)
     if close is not None:

@@ -9,7 +9,6 @@ from loopwright.check.context import Context
 from loopwright.check.rule import Rule
 from loopwright.model.pattern import UnknownWord
 from loopwright.model.stitch import Dictionary
-from loopwright.notation.habits import LOOKED_AT, plain, printed_row
 from loopwright.notation.near import nearest, slips_of
 from loopwright.notation.parse import habit_reader, split_comment, whole_line_fix
 from loopwright.problem import ERROR, Edit, Fix, Problem
@@ -49,6 +48,11 @@ _HABITS: dict[str, str] = {
 
 
 def check(context: Context) -> Iterator[Problem]:
+    if not context.pattern.unknown_words:
+        return
+    # Asked only now: a source without an unknown word never loads it.
+    from loopwright.notation.habits import LOOKED_AT, plain, printed_row
+
     own = {s.word: s for s in context.pattern.stitches}
     dictionary = Dictionary(own)
     known = dictionary.words()
