@@ -157,6 +157,9 @@ def test_a_chart_of_sixty_by_sixty_is_set_in_well_under_a_second(check: Check) -
         return time.process_time() - start
 
     seconds(bare)  # the libraries are loaded
-    best = min(seconds(full) - seconds(bare) for _ in range(2))
-    print(f"the chart takes {best:.2f} s")
+    # Held against the page of its sixty rows in the same run, about a second: machines differ, and
+    # a busy one slows both. An element for each square would take several times the page.
+    pairs = [(seconds(full), seconds(bare)) for _ in range(3)]
+    best = min((whole - page) / page for whole, page in pairs)
+    print(f"the chart takes {best:.2f} times the page without it")
     assert best < 0.9
