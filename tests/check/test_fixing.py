@@ -318,6 +318,29 @@ def test_a_claim_that_may_be_right_is_left(row: str) -> None:
     assert fix_text("p.loop", text, check_source).text == text
 
 
+def test_a_claimed_count_behind_shaping_that_nobody_claims_is_left() -> None:
+    """The count may be off because the motif is worked once too often."""
+    text = (
+        'pattern "P"\nmotif m\n  row 1: k1 yo * k1 * yo k1 => +2\n  row 2: purl\npiece p flat\n'
+        "  cast on 20\n  work m x{}\n  row: k1 ssk * k1 * k2tog k1 => {}\n  bind off\n"
+    )
+    assert check(text.format(4, 26)).problems == ()
+    for times, claim in ((5, 26), (3, 26), (4, 27)):
+        broken = text.format(times, claim)
+        assert fix_text("p.loop", broken, check_source).text == broken
+    # Said once more on the way, the count is sure.
+    said = text.replace("  row: k1 ssk", "  row: knit => 28\n  row: k1 ssk")
+    assert fix_text("p.loop", said.format(4, 27), check_source).text == said.format(4, 26)
+    assert fix_text("p.loop", said.format(5, 26), check_source).text == said.format(5, 26)
+
+
+def test_a_range_that_lacks_its_end_is_left() -> None:
+    text = 'pattern "P"\nmotif m\n  row 1: knit\n  rows 2-{}: purl\npiece p flat\n'
+    text += "  cast on 20\n  work m x3\n  bind off\n"
+    assert check(text.format("4")).problems == ()
+    assert fix_text("p.loop", text.format(""), check_source).changes == ()
+
+
 @pytest.mark.parametrize(
     ("row", "claim", "right"),
     [

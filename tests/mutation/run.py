@@ -163,7 +163,7 @@ def baseline() -> dict[str, dict[str, dict[str, Any]]]:
 
 def fallen(path: Path, figures: Figures, mode: str) -> list[str]:
     """Where fewer changes of a source are reported than the baseline holds."""
-    kept = baseline()[mode].get(path.stem)
+    kept = baseline().get(mode, {}).get(path.stem)
     if kept is None or kept["digest"] != digest(path):
         return []
     return [
@@ -213,6 +213,8 @@ def main() -> int:
     if args.update:
         write_baseline({mode: found} | ({"sample": run("sample", 2)} if mode == "whole" else {}))
         return 0
+    if mode not in baseline():
+        print("  there is no baseline of the whole: make one by --update")
     less = [line for path in sources() for line in fallen(path, found[path.stem], mode)]
     print(f"  fallen below the baseline: {len(less)}", *less, sep="\n      ")
     return 1 if figures.wrong or less else 0

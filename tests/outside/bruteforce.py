@@ -361,7 +361,7 @@ def read_file(text: str) -> FileText:
         elif first == "piece":
             if file.lines:
                 raise CannotRead("a second piece")
-            file.in_round = "round" in lowered.split()
+            file.in_round = "round" in lowered.split()[2:]
             file.starts_ws = lowered.endswith("starts ws")
             where = file.lines
             where.append(lowered)

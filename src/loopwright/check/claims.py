@@ -39,10 +39,36 @@ _MOST = 200  # steps of a row that are looked at
 def row_is_sure(context: Context, row: Row, walks: tuple[Walk, ...]) -> bool:
     """Whether the row, not its claim, is right beyond doubt.
 
-    It is where its shaping is the same from both ends (one slip would break that), or where the
-    row that comes next takes the count the row leaves and could not take the claimed one.
+    It is where its shaping is the same from both ends (one slip would break that) and it starts
+    with a count that is said, or where the row that comes next takes the count the row leaves and
+    could not take the claimed one.
     """
-    return _is_mirrored(row.body.steps) or _next_row_says(context, row, walks)
+    mirrored = _is_mirrored(row.body.steps) and _starts_surely(row, walks)
+    return mirrored or _next_row_says(context, row, walks)
+
+
+def _starts_surely(row: Row, walks: tuple[Walk, ...]) -> bool:
+    """Whether the count that the row starts with is said: by the cast-on, or by a claim since.
+
+    A count claimed may be wrong because of a slip before the row, as “x7” typed for “x8”, which
+    a claimed change is not.
+    """
+    assert row.claim is not None
+    if row.claim.sign:
+        return True
+    for walk in walks:
+        sure = True
+        for entry in _once(walk):
+            if entry.row is row:
+                if not sure:
+                    return False
+                continue
+            claim = entry.row.claim
+            if claim is not None and not claim.sign:
+                sure = entry.end.fixed == claim.count.at(walk.size)
+            elif entry.start != entry.end:
+                sure = False
+    return True
 
 
 def _is_mirrored(steps: tuple[Step, ...]) -> bool:

@@ -162,6 +162,8 @@ def read_head(line: str) -> Head:
     else:
         if separator.group().strip() != ":":
             habits.append("separator")
+            if re.match(r"[,-].*:", separator.group().strip()):
+                certain = False  # “rows 2-:” may lack its second number
         rest = rest[separator.end() :]
     plural = kind not in ("every", "all") and (
         bool(re.search(r"[,-]", found)) or (kind == "next" and bool(found))
