@@ -113,3 +113,8 @@ fi
 if ! command -v pdftoppm >/dev/null 2>&1; then
     apt_install poppler-utils || say "setup: without poppler (pdftoppm) some tests are skipped"
 fi
+
+# The page is tested in a real browser.
+if ! command -v chromium >/dev/null 2>&1 && ! command -v chromium-browser >/dev/null 2>&1; then
+    apt_install chromium || say "setup: without chromium the tests of the page are skipped"
+fi

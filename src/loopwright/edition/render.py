@@ -61,6 +61,12 @@ HEADINGS = {
 _NOT_TEXT = re.compile("[\x00-\x1f\x7f-\x9f\u2028\u2029\ud800-\udfff\ufffe\uffff]")
 _COLOUR = re.compile(r"#[0-9a-fA-F]{6}")
 _MEASURE = re.compile(r"[0-9][0-9.,]*[½¼¾⅓⅔⅛⅜⅝⅞]? (?:mm|cm|m|in|Zoll|po|g|oz|yd|sts|rows|rnds)\b")
+_FIGURE = r"(?:[0-9][0-9.,]*[½¼¾⅓⅔⅛⅜⅝⅞]?|[½¼¾⅓⅔⅛⅜⅝⅞])"
+_FIGURES = rf"{_FIGURE}(?: \({_FIGURE}(?:[,;] {_FIGURE})*\))?"
+_BOTH = re.compile(
+    rf"(?<![0-9.,/])(?P<first>{_FIGURES} (?:(?P<metric>mm|cm|m|g)|in|Zoll|po|pulg|yd|oz)\b) / "
+    rf"(?P<second>{_FIGURES} (?(metric)(?:in|Zoll|po|pulg|yd|oz)|(?:mm|cm|m|g))\b)"
+)
 # Beyond this, a row counter serves better than boxes on paper.
 _MOST_BOXES = 100
 # Letters: a longer word in a table may be broken, after each piece.
@@ -80,9 +86,14 @@ def clean(doc: Document) -> Document:
     return cleaned
 
 
+def clean_string(text: str) -> str:
+    """`text` with each control character made a space."""
+    return _NOT_TEXT.sub(" ", text)
+
+
 def _clean(value: Any) -> Any:
     if isinstance(value, str):
-        return _NOT_TEXT.sub(" ", value)
+        return clean_string(value)
     if isinstance(value, tuple):
         return tuple(_clean(item) for item in value)
     if is_dataclass(value) and not isinstance(value, type | Catalogue):
@@ -114,11 +125,27 @@ def soft(text: str) -> Markup:
     return Markup("").join(parts)
 
 
-def measures(text: str) -> Markup:
-    """`text` escaped, each number kept on one line with its unit. The characters stay the same."""
+def measures(text: str, apart: bool = False) -> Markup:
+    """`text` escaped, each number kept on one line with its unit. The characters stay the same.
+
+    `apart` marks the two halves of a measure in both units too (``110 cm / 43¼ in``), so that a
+    page can show either alone.
+    """
     from markupsafe import Markup, escape
 
-    return Markup(_MEASURE.sub(r'<span class="measure">\g<0></span>', str(escape(text))))
+    escaped = str(escape(text))
+    if apart:
+        escaped = _BOTH.sub(_halves_apart, escaped)
+    return Markup(_MEASURE.sub(r'<span class="measure">\g<0></span>', escaped))
+
+
+def _halves_apart(match: re.Match[str]) -> str:
+    kinds = ("metric", "inches") if match["metric"] else ("inches", "metric")
+    first, second = (
+        f'<span class="{kind}">{half}</span>'
+        for kind, half in zip(kinds, (match["first"], match["second"]), strict=True)
+    )
+    return f'{first}<span class="or"> / </span>{second}'
 
 
 def hang(section: Section) -> str:
