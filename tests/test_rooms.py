@@ -18,6 +18,7 @@ FILES = sorted(path.relative_to(SOURCE).as_posix() for path in SOURCE.rglob("*.p
 
 # A room may import those of its own line and of the lines above it.
 ORDER = (
+    ("record", "recording", "recorded"),
     ("facts", "grammars", "templates"),
     ("notation", "problem"),
     ("model",),

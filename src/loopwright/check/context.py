@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 
 from loopwright.check.yarn_news import NO_NEWS, YarnNews
 from loopwright.count.affine import CountSet
@@ -13,6 +12,7 @@ from loopwright.model.pattern import Motif, Pattern, Piece
 from loopwright.notation.source import Span
 from loopwright.notation.tree import form_text
 from loopwright.problem import ERROR, Fix, Label, Problem
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -5,11 +5,11 @@ from __future__ import annotations
 import textwrap
 from collections import Counter
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 from loopwright.check.context import listed
 from loopwright.notation.source import Source, Span
 from loopwright.problem import ADVICE, ERROR, WARNING, Edit, Problem
+from loopwright.record import dataclass
 
 WIDTH = 88
 MAX_SHOWN = 50

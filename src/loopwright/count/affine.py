@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from math import gcd
+
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,13 +9,13 @@ of cells; everything else is answered with None, never with a guess.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from math import lcm
 
 from loopwright.count.tape import FILL, Tape
 from loopwright.model.body import Body, Fill, Group, Step, Stitches, words_of
 from loopwright.model.pattern import Pattern, PieceRow, Row
 from loopwright.notation.tree import Special
+from loopwright.record import dataclass
 
 MAX_WIDTH = 2_000
 """Cells a laid-out row may have."""

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.count.affine import Affine, CountSet, Range
 from loopwright.count.live import Live
 from loopwright.count.repeat import Repeater, Snag
 from loopwright.count.solve import TapesLike, holds_on
 from loopwright.count.tape import PLACE, Tape
 from loopwright.model.pattern import Motif
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)

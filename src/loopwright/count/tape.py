@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
 
 from loopwright.model.body import Body, Fill, Group, Step, Stitches, words_of
 from loopwright.notation.bounds import MAX_MARKERS
 from loopwright.notation.source import Span
 from loopwright.notation.tree import Special
+from loopwright.record import dataclass, replace
 
 FIXED, FILL, PLACE, SLIP, REMOVE, TURN, LAST, GAP, TAKE = range(9)
 _MARKERS = {"pm": PLACE, "sm": SLIP, "rm": REMOVE}

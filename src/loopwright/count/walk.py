@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass, field, replace
 from math import lcm
 from typing import Protocol
 
@@ -39,6 +38,7 @@ from loopwright.model.pattern import (
 from loopwright.notation.bounds import MAX_NUMBER, MAX_SPREAD_ROWS
 from loopwright.notation.source import Span
 from loopwright.notation.tree import ForRows, Times, ToLength, UntilSpent, UntilStitches
+from loopwright.record import dataclass, field, replace
 
 _TRIED = 64
 """Counts walked on each side for a cast-on that fits."""

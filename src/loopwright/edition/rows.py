@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 
 from loopwright.count.live import total
 from loopwright.count.repeat import Entry
@@ -35,6 +34,7 @@ from loopwright.model.pattern import (
     Work,
 )
 from loopwright.notation.tree import ToLength
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.check.checked import Checked
 from loopwright.count.walk import Walk
 from loopwright.facts.loops import rule_of_thumb
 from loopwright.model.pattern import Pattern
+from loopwright.record import dataclass
 from loopwright.yarn.report import yarn_report
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import Any
 
 from loopwright.check.checked import Checked
@@ -11,6 +10,7 @@ from loopwright.count.walk import Walk
 from loopwright.count.widths import piece_width, widest_of
 from loopwright.fit.costs import ShadeCost, needle_length_mm, shade_costs, tail_mm
 from loopwright.fit.units import both, cm, inches, metres_and_yards
+from loopwright.record import dataclass
 
 COUNT, LENGTH, YARN = "count", "length", "yarn"
 

@@ -6,11 +6,11 @@ Spans count from the start of the line a body stands on, because equal lines sha
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from loopwright.model.stitch import Stitch
 from loopwright.notation.source import Span
 from loopwright.notation.tree import Count, Special
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True, eq=False)

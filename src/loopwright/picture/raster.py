@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from io import BytesIO
 from math import ceil
 from typing import TYPE_CHECKING
@@ -11,6 +10,7 @@ from typing import TYPE_CHECKING
 from loopwright.picture.cloth import Cloth
 from loopwright.picture.lettering import outlines
 from loopwright.picture.tiles import tiles
+from loopwright.record import dataclass
 
 if TYPE_CHECKING:
     from numpy import ndarray

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.repeat import Chunk
@@ -12,6 +11,7 @@ from loopwright.facts.amounts import EdgeYarn, edge_yarn
 from loopwright.facts.loops import rule_of_thumb
 from loopwright.model.pattern import CastOn, LeaveLive, Pattern, PickUp, Piece, Yarn
 from loopwright.notation.tree import Name
+from loopwright.record import replace
 from loopwright.yarn.ledger import (
     BIND_OFF,
     CAST_ON,

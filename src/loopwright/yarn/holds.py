@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import combinations
 
 from loopwright.notation.tree import Feed
+from loopwright.record import dataclass
 from loopwright.yarn.ledger import Lump
 from loopwright.yarn.report import SizeYarn, StrandYarn
 

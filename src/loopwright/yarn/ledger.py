@@ -7,10 +7,10 @@ A part is a lump (an edge, an end) or rows repeated. The yarn of a repeated row 
 from __future__ import annotations
 
 from bisect import bisect_right
-from dataclasses import dataclass
 
 from loopwright.count.repeat import Entry
 from loopwright.model.pattern import Motif, Piece, Row
+from loopwright.record import dataclass
 from loopwright.yarn.place import stitch_at
 
 CAST_ON, BIND_OFF, PICK_UP, END = "cast-on", "bind-off", "picking up", "end"

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from math import ceil
 
 from loopwright.check.yarn_news import ShortNews
@@ -11,6 +10,7 @@ from loopwright.count.repeat import Repeater
 from loopwright.count.solve import counts_for
 from loopwright.count.walk import Tapes, Walk, walk_piece
 from loopwright.model.pattern import Pattern
+from loopwright.record import replace
 from loopwright.yarn.book import ledger_of
 from loopwright.yarn.joins import Eaten, eat
 from loopwright.yarn.ledger import Ledger, Rows

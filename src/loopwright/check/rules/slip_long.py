@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from loopwright.check.context import Context, count_of
 from loopwright.check.limits import is_thick, slip_limit
@@ -12,6 +11,7 @@ from loopwright.count.columns import SlipRun, is_sized, lay_out, narrow, slip_ru
 from loopwright.count.walk import Walk, Worked
 from loopwright.model.pattern import Motif, Row
 from loopwright.problem import WARNING, Label, Problem
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)
