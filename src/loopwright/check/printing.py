@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections import Counter
 from collections.abc import Iterable
 
@@ -57,6 +56,8 @@ def problem_text(problem: Problem, source: Source, style: Style = Style()) -> st
 
 
 def _wrapped(text: str) -> list[str]:
+    import textwrap
+
     return textwrap.wrap(
         text, WIDTH, initial_indent="  ", subsequent_indent="  ", break_on_hyphens=False
     )

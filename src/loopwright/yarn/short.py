@@ -7,7 +7,6 @@ from math import ceil
 
 from loopwright.check.yarn_news import ShortNews
 from loopwright.count.repeat import Repeater
-from loopwright.count.solve import counts_for
 from loopwright.count.walk import Tapes, Walk, walk_piece
 from loopwright.model.pattern import Pattern
 from loopwright.record import replace
@@ -148,6 +147,8 @@ class _Finder:
             return 0, 0  # a narrower piece would only be worked longer
         walk = self.walks[0]
         now = walk.cast_on or 0
+        from loopwright.count.solve import counts_for
+
         counts = counts_for(self.pattern, walk.piece, walk.size, self.tapes)
         size = walk.size
 
