@@ -82,6 +82,36 @@ class Section:
 
 
 @dataclass(frozen=True, slots=True)
+class FollowRow:
+    """A row to work, where it is printed: the places of its section and of its line there.
+
+    `motif` and `row` (from 0) find it in the motif's chart; `motif` is empty where it has none.
+    """
+
+    section: int
+    line: int
+    motif: str = ""
+    row: int = 0
+
+
+@dataclass(frozen=True, slots=True)
+class FollowStep:
+    """Rows to work one after the other, `times` times: what a maker ticks off.
+
+    `tick` is the line that is ticked, by the places of section and line (None: each row's own).
+    `counted` tells rows from steps between them (cast on, join); `piece` counts from 0; `before` is
+    how often the motif was worked whole in this run before the step.
+    """
+
+    rows: tuple[FollowRow, ...]
+    times: int = 1
+    tick: tuple[int, int] | None = None
+    counted: bool = True
+    piece: int = 0
+    before: int = 0
+
+
+@dataclass(frozen=True, slots=True)
 class KeyLine:
     """A line of a chart's key: its square as an ``<svg>``, and what it means on each side.
 
@@ -100,7 +130,7 @@ class ChartPicture:
     Each strip stands behind the words that say which part it is (empty for the whole). Each row of
     it has a band of the class ``row`` with ``data-row``, its number. `framed` tells that it
     frames a repeat, `sided` that the key needs a column for each side, `wide` that the key has no
-    room beside it. `words` says what the chart shows.
+    room beside it. `words` says what the chart shows; `motif` is the motif's key in the source.
     """
 
     title: str
@@ -110,6 +140,7 @@ class ChartPicture:
     sided: bool
     wide: bool
     words: str
+    motif: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -154,6 +185,7 @@ class Document:
     size only); `finished` is the table of finished measurements, a row per size. `notices` are
     lines such as that measures are estimates until a swatch says so; `cautions` are safety lines,
     `care` the care of the fibre. `catalogue` has the words of headings.
+    `follow` is the order of work, row by row, of a document for one size; empty in others.
     The pictures are put in by `edition.pictures`, for the editions that can show them.
     """
 
@@ -179,4 +211,5 @@ class Document:
     cloth: ClothPicture | None = None
     personal: Personal | None = None
     care: tuple[str, ...] = ()
+    follow: tuple[FollowStep, ...] = ()
     catalogue: Catalogue = ENGLISH

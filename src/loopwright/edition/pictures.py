@@ -75,6 +75,7 @@ def _chart(chart: Chart, number: int) -> ChartPicture:
         any(not row.rs for row in chart.rows),
         (widest + 5) * cell_mm(chart) > _BESIDE_MM,
         words,
+        chart.name.casefold(),
     )
 
 

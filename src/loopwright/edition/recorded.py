@@ -129,6 +129,38 @@ def document_Section(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
+def document_FollowRow(given):
+    def __init__(self, section, line, motif=given['motif'], row=given['row']):
+        put(self, 'section', section)
+        put(self, 'line', line)
+        put(self, 'motif', motif)
+        put(self, 'row', row)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.section, self.line, self.motif, self.row) == (other.section, other.line, other.motif, other.row)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.section, self.line, self.motif, self.row))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def document_FollowStep(given):
+    def __init__(self, rows, times=given['times'], tick=given['tick'], counted=given['counted'], piece=given['piece'], before=given['before']):
+        put(self, 'rows', rows)
+        put(self, 'times', times)
+        put(self, 'tick', tick)
+        put(self, 'counted', counted)
+        put(self, 'piece', piece)
+        put(self, 'before', before)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.rows, self.times, self.tick, self.counted, self.piece, self.before) == (other.rows, other.times, other.tick, other.counted, other.piece, other.before)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.rows, self.times, self.tick, self.counted, self.piece, self.before))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
 def document_KeyLine(given):
     def __init__(self, svg, rs, ws):
         put(self, 'svg', svg)
@@ -144,7 +176,7 @@ def document_KeyLine(given):
 
 
 def document_ChartPicture(given):
-    def __init__(self, title, strips, key, framed, sided, wide, words):
+    def __init__(self, title, strips, key, framed, sided, wide, words, motif=given['motif']):
         put(self, 'title', title)
         put(self, 'strips', strips)
         put(self, 'key', key)
@@ -152,12 +184,13 @@ def document_ChartPicture(given):
         put(self, 'sided', sided)
         put(self, 'wide', wide)
         put(self, 'words', words)
+        put(self, 'motif', motif)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.title, self.strips, self.key, self.framed, self.sided, self.wide, self.words) == (other.title, other.strips, other.key, other.framed, other.sided, other.wide, other.words)
+            return (self.title, self.strips, self.key, self.framed, self.sided, self.wide, self.words, self.motif) == (other.title, other.strips, other.key, other.framed, other.sided, other.wide, other.words, other.motif)
         return NotImplemented
     def __hash__(self):
-        return hash((self.title, self.strips, self.key, self.framed, self.sided, self.wide, self.words))
+        return hash((self.title, self.strips, self.key, self.framed, self.sided, self.wide, self.words, self.motif))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -207,7 +240,7 @@ def document_Personal(given):
 
 
 def document_Document(given):
-    def __init__(self, language, title, designer, summary, level, sizes, finished, gauge, needles, yarns, shades, notions, notes, abbreviations, sections, cautions, notices, charts=given['charts'], schematics=given['schematics'], cloth=given['cloth'], personal=given['personal'], care=given['care'], catalogue=given['catalogue']):
+    def __init__(self, language, title, designer, summary, level, sizes, finished, gauge, needles, yarns, shades, notions, notes, abbreviations, sections, cautions, notices, charts=given['charts'], schematics=given['schematics'], cloth=given['cloth'], personal=given['personal'], care=given['care'], follow=given['follow'], catalogue=given['catalogue']):
         put(self, 'language', language)
         put(self, 'title', title)
         put(self, 'designer', designer)
@@ -230,13 +263,14 @@ def document_Document(given):
         put(self, 'cloth', cloth)
         put(self, 'personal', personal)
         put(self, 'care', care)
+        put(self, 'follow', follow)
         put(self, 'catalogue', catalogue)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.language, self.title, self.designer, self.summary, self.level, self.sizes, self.finished, self.gauge, self.needles, self.yarns, self.shades, self.notions, self.notes, self.abbreviations, self.sections, self.cautions, self.notices, self.charts, self.schematics, self.cloth, self.personal, self.care, self.catalogue) == (other.language, other.title, other.designer, other.summary, other.level, other.sizes, other.finished, other.gauge, other.needles, other.yarns, other.shades, other.notions, other.notes, other.abbreviations, other.sections, other.cautions, other.notices, other.charts, other.schematics, other.cloth, other.personal, other.care, other.catalogue)
+            return (self.language, self.title, self.designer, self.summary, self.level, self.sizes, self.finished, self.gauge, self.needles, self.yarns, self.shades, self.notions, self.notes, self.abbreviations, self.sections, self.cautions, self.notices, self.charts, self.schematics, self.cloth, self.personal, self.care, self.follow, self.catalogue) == (other.language, other.title, other.designer, other.summary, other.level, other.sizes, other.finished, other.gauge, other.needles, other.yarns, other.shades, other.notions, other.notes, other.abbreviations, other.sections, other.cautions, other.notices, other.charts, other.schematics, other.cloth, other.personal, other.care, other.follow, other.catalogue)
         return NotImplemented
     def __hash__(self):
-        return hash((self.language, self.title, self.designer, self.summary, self.level, self.sizes, self.finished, self.gauge, self.needles, self.yarns, self.shades, self.notions, self.notes, self.abbreviations, self.sections, self.cautions, self.notices, self.charts, self.schematics, self.cloth, self.personal, self.care, self.catalogue))
+        return hash((self.language, self.title, self.designer, self.summary, self.level, self.sizes, self.finished, self.gauge, self.needles, self.yarns, self.shades, self.notions, self.notes, self.abbreviations, self.sections, self.cautions, self.notices, self.charts, self.schematics, self.cloth, self.personal, self.care, self.follow, self.catalogue))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -280,6 +314,18 @@ def errata__Entry(given):
     def __hash__(self):
         return hash((self.place, self.label, self.text))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def follow_Follower(given):
+    def __init__(self, steps=UNSET, _printed=UNSET, _kept=UNSET):
+        self.steps = given['steps']() if steps is UNSET else steps
+        self._printed = given['_printed']() if _printed is UNSET else _printed
+        self._kept = given['_kept']() if _kept is UNSET else _kept
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.steps, self._printed, self._kept) == (other.steps, other._printed, other._kept)
+        return NotImplemented
+    return {'__init__': __init__, '__eq__': __eq__}
 
 
 def large_Block(given):
@@ -397,15 +443,16 @@ def pitfalls_Change(given):
 
 
 def rows_Printed(given):
-    def __init__(self, first, in_round):
+    def __init__(self, first, in_round, rows):
         put(self, 'first', first)
         put(self, 'in_round', in_round)
+        put(self, 'rows', rows)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.first, self.in_round) == (other.first, other.in_round)
+            return (self.first, self.in_round, self.rows) == (other.first, other.in_round, other.rows)
         return NotImplemented
     def __hash__(self):
-        return hash((self.first, self.in_round))
+        return hash((self.first, self.in_round, self.rows))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -446,15 +493,18 @@ RECORDS = {
     "document.Abbreviation": ("fe: short meaning stitches", document_Abbreviation),
     "document.Line": ("fe: kind label text count strand= new_strand= colours= tally=", document_Line),
     "document.Section": ("fe: heading level lines", document_Section),
+    "document.FollowRow": ("fe: section line motif= row=", document_FollowRow),
+    "document.FollowStep": ("fe: rows times= tick= counted= piece= before=", document_FollowStep),
     "document.KeyLine": ("fe: svg rs ws", document_KeyLine),
-    "document.ChartPicture": ("fe: title strips key framed sided wide words", document_ChartPicture),
+    "document.ChartPicture": ("fe: title strips key framed sided wide words motif=", document_ChartPicture),
     "document.SchematicPicture": ("fe: title svg measures note", document_SchematicPicture),
     "document.ClothPicture": ("fe: src width height words", document_ClothPicture),
     "document.Personal": ("fe: asked made_for changes notes", document_Personal),
-    "document.Document": ("fe: language title designer summary level sizes finished gauge needles yarns shades notions notes abbreviations sections cautions notices charts= schematics= cloth= personal= care= catalogue=", document_Document),
+    "document.Document": ("fe: language title designer summary level sizes finished gauge needles yarns shades notions notes abbreviations sections cautions notices charts= schematics= cloth= personal= care= follow= catalogue=", document_Document),
     "errata.Version": ("fe: pattern walks", errata_Version),
     "errata.Change": ("fe: where was now sizes=", errata_Change),
     "errata._Entry": ("fe: place label text", errata__Entry),
+    "follow.Follower": ("e: steps~default_factory _printed~default_factory _kept~default_factory", follow_Follower),
     "large.Block": ("fe: kind text label= level= anchor=", large_Block),
     "lesson.Technique": ("e: name where times place", lesson_Technique),
     "lesson.Lesson": ("fe: title size ready techniques points", lesson_Lesson),
@@ -463,7 +513,7 @@ RECORDS = {
     "pitfalls.Point": ("fe: where text", pitfalls_Point),
     "pitfalls._Spot": ("fe: event index times", pitfalls__Spot),
     "pitfalls.Change": ("fe: event index first times", pitfalls_Change),
-    "rows.Printed": ("fe: first in_round", rows_Printed),
+    "rows.Printed": ("fe: first in_round rows", rows_Printed),
     "voice.Used": ("e: catalogue= found~default_factory", voice_Used),
     "voice.Unit": ("fe: units takes only often left place", voice_Unit),
 }

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 
 from loopwright.count.live import total
 from loopwright.count.repeat import Entry
 from loopwright.count.walk import Bound, Cast, Event, Moved, Walk, Worked
 from loopwright.edition.document import Line, Section
+from loopwright.edition.follow import Follower, Place
 from loopwright.edition.phrases import FillTimes, Phraser
-from loopwright.edition.spreading import spread_lines
+from loopwright.edition.spreading import spread_lines, spread_places
 from loopwright.edition.voice import Voice
 from loopwright.fit.units import cm, inches
 from loopwright.model.body import same_body
@@ -39,10 +40,11 @@ from loopwright.record import dataclass
 
 @dataclass(frozen=True, slots=True)
 class Printed:
-    """A motif already written out in this piece: the number of its first row, as printed."""
+    """A motif written out in this piece: its first row's number as printed, and how many rows."""
 
     first: int
     in_round: bool
+    rows: int
 
 
 class PieceWriter:
@@ -76,6 +78,12 @@ class PieceWriter:
         self.heading = (self.title(), 2)
         self.strand: str | None = None
         self.many = len(pattern.strands) > 1
+        self.follower = Follower() if len(walks) == 1 else None
+
+    @property
+    def place(self) -> Place:
+        """Where the next line will stand."""
+        return len(self.sections), len(self.lines)
 
     def title(self) -> str:
         text = self.piece.name.text.replace("-", " ").replace("_", " ")
@@ -99,7 +107,7 @@ class PieceWriter:
             if isinstance(item, Work) and item.motif is not None:
                 self._work(item, item.motif, here)
             elif isinstance(item, Spread):
-                self.lines += spread_lines(self, item, here)
+                self._spread(item, here)
             elif isinstance(item, Remark):
                 self._remark(item)
             else:
@@ -125,7 +133,22 @@ class PieceWriter:
         self._close()
         self.heading = (item.text.text, 3)
 
+    def _spread(self, item: Spread, here: list[list[Event]]) -> None:
+        lines = spread_lines(self, item, here)
+        if self.follower is not None and lines:
+            section, first = self.place
+            for row, at in spread_places(item, lines, here[0]):
+                mine = item.plain
+                if item.motif is not None and row is item.motif.rows[0]:
+                    mine = item.motif
+                self.follower.printed(row, (section, first + at), mine, row.number - 1)
+            last = (section, first + len(lines) - 1)
+            self.follower.spread((e for e in here[0] if isinstance(e, Worked)), last)
+        self.lines += lines
+
     def _do(self, text: str, count: str = "", strand: str | None = None) -> None:
+        if self.follower is not None:
+            self.follower.between(self.place)
         self.lines.append(self.line("do", "", text, count, strand))
 
     def line(self, kind: str, label: str, text: str, count: str, strand: str | None) -> Line:
@@ -234,8 +257,13 @@ class PieceWriter:
             self._one_body(first.row, groups, rows)
         return end
 
-    def _one_body(self, row: Row, groups: list[list[Worked]], rows: list[int]) -> None:
+    def _one_body(
+        self, row: Row, groups: list[list[Worked]], rows: list[int], motif: Motif | None = None
+    ) -> None:
         """A body worked in one run of rows."""
+        if self.follower is not None:
+            self.follower.printed(row, self.place, motif)
+            self.follower.row(row, rows[0])
         present = [g for g in groups if g]
         starts = {g[0].first_row for g in present}
         fills = FillTimes(
@@ -284,29 +312,32 @@ class PieceWriter:
         totals = [sum(e.rows for e in group) for group in groups]
         if length == 1:
             rows = totals
-            self._one_body(motif.rows[0], groups, rows)
+            self._one_body(motif.rows[0], groups, rows, motif)
             return
         reps = [total // length for total in totals]
         parts = [total % length for total in totals]
+        shown = length if max(reps) >= 1 else max(parts)
         known = None if self.voice.written_out else self.printed.get(id(motif))
-        if known is not None:
-            self._again(known, length, reps, parts, groups, item)
+        if known is not None and known.rows >= shown:
+            self._again(known, motif, reps, parts, groups, item)
             return
         starts = {group[0].first_row for group in groups if group}
         running = len(starts) == 1
         first = starts.pop() if running else 1
         event = next(group[0] for group in groups if group)
         whole = event.is_round(0)
-        shown = length if max(reps) >= 1 else max(parts)
         if not running:
             self.lines.append(Line("do", "", self.voice.numbered_anew(motif.name.text, whole), ""))
         else:
-            self.printed[id(motif)] = Printed(first, whole)
+            self.printed[id(motif)] = Printed(first, whole, shown)
         self._motif_rows(motif, first, shown, groups, event)
+        if self.follower is not None:
+            self.follower.first(motif.rows[:shown])
         if not running:
-            self.printed[id(motif)] = Printed(1, whole)
+            self.printed[id(motif)] = Printed(1, whole, shown)
         if max(reps) >= 1:
-            self._more(first, length, [max(r - 1, 0) for r in reps], parts, groups, item, whole)
+            more = [max(r - 1, 0) for r in reps]
+            self._more(Printed(first, whole, shown), motif, more, parts, groups, item)
 
     def _motif_rows(
         self, motif: Motif, first: int, shown: int, groups: list[list[Worked]], event: Worked
@@ -341,6 +372,7 @@ class PieceWriter:
                 ]
                 if following:
                     every_said.add(key)
+                    self._printed(motif, [at, *(n - 1 for n in following)])
                     self._every(row, first, first + following[-1] - 1, at, cells, event, rs, groups)
                     at += 1
                     continue
@@ -349,10 +381,17 @@ class PieceWriter:
             ends = [c.end.fixed for c in cells]
             changed = any(c.end.fixed != c.start.fixed for c in cells)
             label = self._label(first + at, run, event, at)
+            self._printed(motif, range(at, at + run))
             self.lines.append(
                 self.line("row", label, text, self.count(ends, changed), self.spelled(row))
             )
             at += run
+
+    def _printed(self, motif: Motif, indexes: Iterable[int]) -> None:
+        """Rows of a motif that the next line says."""
+        if self.follower is not None:
+            for index in indexes:
+                self.follower.printed(motif.rows[index], self.place, motif, index)
 
     def _every(
         self,
@@ -386,34 +425,42 @@ class PieceWriter:
 
     def _more(
         self,
-        first: int,
-        length: int,
+        known: Printed,
+        motif: Motif,
         more: list[int],
         parts: list[int],
         groups: list[list[Worked]],
         item: Work,
-        in_round: bool,
     ) -> None:
         if any(more):
             tail = self._measured(groups, item)
-            text = self.voice.repeat(in_round, first, first + length - 1, more, tail)
-            self._repeat_line(text, more, groups)
-        self._part(first, parts, True, in_round, groups)
+            last = known.first + len(motif.rows) - 1
+            text = self.voice.repeat(known.in_round, known.first, last, more, tail)
+            self._repeat_line(text, motif, more, groups, 1)
+        self._part(known, motif, parts, True, groups, more[0] + 1)
 
     def _part(
-        self, first: int, parts: list[int], more: bool, in_round: bool, groups: list[list[Worked]]
+        self,
+        known: Printed,
+        motif: Motif,
+        parts: list[int],
+        more: bool,
+        groups: list[list[Worked]],
+        before: int,
     ) -> None:
         if not any(parts):
             return
-        text = self.voice.some_rows(in_round, first, parts, more)
+        text = self.voice.some_rows(known.in_round, known.first, parts, more)
         ends = [_end_count(group) for group in groups if group]
         starts = [group[0].chunk.entries[0].start.fixed for group in groups if group]
+        if self.follower is not None:
+            self.follower.again(motif.rows[: parts[0]], 1, self.place, before)
         self.lines.append(Line("repeat", "", text, self.count(ends, ends != starts)))
 
     def _again(
         self,
         known: Printed,
-        length: int,
+        motif: Motif,
         reps: list[int],
         parts: list[int],
         groups: list[list[Worked]],
@@ -422,17 +469,21 @@ class PieceWriter:
         """A motif that this piece has written out before."""
         if any(reps):
             tail = self._measured(groups, item)
-            last = known.first + length - 1
+            last = known.first + len(motif.rows) - 1
             text = self.voice.again(known.in_round, known.first, last, reps, tail)
-            self._repeat_line(text, reps, groups)
-        self._part(known.first, parts, any(reps), known.in_round, groups)
+            self._repeat_line(text, motif, reps, groups, 0)
+        self._part(known, motif, parts, any(reps), groups, reps[0])
 
     def _measured(self, groups: list[list[Worked]], item: Work) -> str:
         if not isinstance(item.amount, ToLength):
             return ""
         return self.voice.measured(self._height(groups))
 
-    def _repeat_line(self, text: str, tally: list[int], groups: list[list[Worked]]) -> None:
+    def _repeat_line(
+        self, text: str, motif: Motif, tally: list[int], groups: list[list[Worked]], before: int
+    ) -> None:
+        if self.follower is not None:
+            self.follower.again(motif.rows, tally[0], self.place, before)
         ends, starts = [], []
         for group in groups:
             if group:

@@ -15,7 +15,7 @@ from loopwright.edition.document import Line
 from loopwright.edition.numbers import ordinal, sized
 from loopwright.edition.phrases import FillTimes
 from loopwright.edition.voice import Voice
-from loopwright.model.pattern import Motif, Spread
+from loopwright.model.pattern import Motif, Row, Spread
 
 if TYPE_CHECKING:
     from loopwright.edition.rows import PieceWriter
@@ -39,6 +39,22 @@ def spread_lines(writer: PieceWriter, item: Spread, here: list[list[Event]]) -> 
     lines += _between(writer, plain, groups, event)
     lines.append(_when(writer, item, groups, event))
     return lines
+
+
+def spread_places(item: Spread, lines: list[Line], group: list[Event]) -> list[tuple[Row, int]]:
+    """The rows of a spread in one size, each with the place of its line in `lines`.
+
+    `lines` are as `spread_lines` made them. Rows that one sentence says together have its place.
+    """
+    change, plain = item.motif, item.plain
+    if change is None or plain is None:
+        return []
+    shaped = _change_of([e for e in group if isinstance(e, Worked)], item) is not None
+    found = [(change.rows[0], 0)] if shaped else []
+    first = int(shaped)
+    for at, row in enumerate(plain.rows):
+        found.append((row, first + at if lines[first + at].kind == "row" else first))
+    return found
 
 
 def _change_of(group: list[Worked], item: Spread) -> Entry | None:

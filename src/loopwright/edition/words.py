@@ -9,7 +9,15 @@ from loopwright.count.walk import Walk
 from loopwright.count.widths import piece_width
 from loopwright.edition.catalogue import Catalogue
 from loopwright.edition.cautions import care_of, cautions_of
-from loopwright.edition.document import Abbreviation, Document, Section, Shade, Table
+from loopwright.edition.document import (
+    Abbreviation,
+    Document,
+    FollowStep,
+    Section,
+    Shade,
+    Table,
+)
+from loopwright.edition.follow import moved
 from loopwright.edition.rows import PieceWriter
 from loopwright.edition.voice import Used, Voice
 from loopwright.facts.needles import needle_label
@@ -48,11 +56,16 @@ def make_document(
     voice = Voice() if voice is None else voice
     used, words = voice.used, voice.catalogue
     sections: list[Section] = []
+    follow: list[FollowStep] = []
     report = yarn_report(pattern, walks)
-    for piece in pattern.pieces:
+    for place, piece in enumerate(pattern.pieces):
         mine = tuple(w for w in walks if w.piece is piece and w.size in chosen)
         notes = join_notes(pattern, report, piece, chosen, inches_first, voice.catalogue.text)
-        sections += PieceWriter(pattern, piece, mine, voice, counts, inches_first, notes).write()
+        writer = PieceWriter(pattern, piece, mine, voice, counts, inches_first, notes)
+        written = writer.write()
+        if writer.follower is not None:
+            follow += moved(writer.follower.steps, len(sections), place)
+        sections += written
     motifs = frozenset(motif.name.key for motif in pattern.motifs)
     gauges = tuple(_gauge(gauge, used, inches_first, motifs) for gauge in pattern.gauges)
     return Document(
@@ -82,6 +95,7 @@ def make_document(
         cautions=cautions_of(pattern, words),
         notices=(*words.notices, words.text(SWATCH)),
         care=care_of(pattern, words),
+        follow=tuple(follow),
         catalogue=words,
     )
 
