@@ -1,4 +1,5 @@
-"""``make records``: writes the methods of the package's dataclasses out, a module for each room.
+"""``make records``: writes the methods of the package's dataclasses out, a module for each room,
+and the templates as Jinja compiles them.
 
 Read from the classes' text alone; nothing of the package is run. A class is left out (and then made
 by `dataclasses` at each start) where it has a base that is no class of its own module, a method
@@ -30,6 +31,13 @@ _HEAD = '''"""The methods of this room's dataclasses. Written by ``make records`
 
 UNSET = object()
 put = object.__setattr__
+'''
+
+
+_PAGE_HEAD = '''"""A template, compiled by Jinja. Written by ``make records``; not to be edited."""
+
+# ruff: noqa
+# mypy: ignore-errors
 '''
 
 
@@ -202,9 +210,29 @@ def records() -> dict[Path, str]:
     }  # fmt: skip
 
 
+def pages() -> dict[Path, str]:
+    """The text of each compiled template's module."""
+    import jinja2
+
+    from loopwright.edition.ready import mark_of, module_of
+    from loopwright.edition.render import environment, template_folder
+
+    env = environment()
+    made = {}
+    for path in sorted(template_folder().glob("*.*")):
+        if path.suffix in (".html", ".txt"):
+            text, *_ = env.loader.get_source(env, path.name)
+            code = env.compile(text, path.name, path.name, raw=True, defer_init=True)
+            mark = mark_of(text, jinja2.__version__)
+            module = PACKAGE / "edition" / "ready" / f"{module_of(path.name).rpartition('.')[2]}.py"
+            made[module] = f"{_PAGE_HEAD}\n{code}\n\nMARK = {mark!r}\n"
+    return made
+
+
 def main() -> None:
-    made = records()
-    for path in set(PACKAGE.rglob("recorded.py")) - made.keys():
+    made = records() | pages()
+    old = {*PACKAGE.rglob("recorded.py"), *(PACKAGE / "edition" / "ready").glob("*_*.py")}
+    for path in old - made.keys() - {PACKAGE / "edition" / "ready" / "__init__.py"}:
         path.unlink()
     for path, text in made.items():
         path.write_text(text, "utf-8")

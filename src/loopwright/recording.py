@@ -47,6 +47,17 @@ def replace(value: Any, /, **changes: Any) -> Any:
     return type(value)(**changes)
 
 
+def names_of(value: object) -> tuple[str, ...] | None:
+    """The names of a value's fields; None for a value of no dataclass, and for a class."""
+    kind = type(value)
+    names: tuple[str, ...] | None = getattr(kind, "__recorded__", None)
+    if names is None and hasattr(kind, "__dataclass_fields__"):
+        import dataclasses
+
+        names = tuple(one.name for one in dataclasses.fields(kind))
+    return names
+
+
 def dataclass(
     cls: type | None = None, /, *, frozen: bool = False, slots: bool = False, eq: bool = True,
     order: bool = False, **others: Any,

@@ -87,7 +87,7 @@ def errata(
 
 def with_errata(doc: Document, changes: tuple[Change, ...]) -> Document:
     """The document with a last section that lists the changes."""
-    from dataclasses import replace
+    from loopwright.record import replace
 
     words = doc.catalogue
     if not changes:
