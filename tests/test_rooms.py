@@ -138,6 +138,8 @@ def test_imports_go_one_way(file: str) -> None:
 
 @pytest.mark.parametrize("file", FILES)
 def test_heavy_libraries_are_loaded_where_they_are_used(file: str) -> None:
+    if file.startswith("edition/ready/"):
+        return  # compiled templates, which Jinja's loader imports
     assert heavy_at_start(read(file)) == []
 
 

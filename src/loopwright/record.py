@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 from loopwright.recording import names_of
 
 if TYPE_CHECKING:
-    from dataclasses import dataclass, field, replace
+    from dataclasses import dataclass, field, replace  # noqa: TID251
 else:
     from loopwright.recording import dataclass, field, replace
 

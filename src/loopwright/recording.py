@@ -49,7 +49,7 @@ def replace(value: Any, /, **changes: Any) -> Any:
 
 def names_of(value: object) -> tuple[str, ...] | None:
     """The names of a value's fields; None for a value of no dataclass, and for a class."""
-    kind = type(value)
+    kind: Any = type(value)
     names: tuple[str, ...] | None = getattr(kind, "__recorded__", None)
     if names is None and hasattr(kind, "__dataclass_fields__"):
         import dataclasses
