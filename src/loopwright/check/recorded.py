@@ -20,12 +20,14 @@ def checked_Checked(given):
 
 
 def context_Context(given):
-    def __init__(self, pattern, walks, proofs, tapes, yarn=given['yarn']):
+    def __init__(self, pattern, walks, proofs, tapes, yarn=given['yarn'], _pickups=UNSET, _slipping=UNSET):
         put(self, 'pattern', pattern)
         put(self, 'walks', walks)
         put(self, 'proofs', proofs)
         put(self, 'tapes', tapes)
         put(self, 'yarn', yarn)
+        put(self, '_pickups', given['_pickups']() if _pickups is UNSET else _pickups)
+        put(self, '_slipping', given['_slipping']() if _slipping is UNSET else _slipping)
     return {'__init__': __init__}
 
 
@@ -385,7 +387,7 @@ def yarn_news_YarnNews(given):
 
 RECORDS = {
     "checked.Checked": ("f: source pattern walks proofs problems recovered tapes", checked_Checked),
-    "context.Context": ("f: pattern walks proofs tapes yarn=", context_Context),
+    "context.Context": ("f: pattern walks proofs tapes yarn= _pickups~default_factory _slipping~default_factory", context_Context),
     "edges.Outer": ("fe: sign fixed", edges_Outer),
     "edges.EdgeRow": ("fe: row rs number known~compare,default_factory,repr", edges_EdgeRow),
     "fixing.Change": ("fe: rule title line", fixing_Change),

@@ -174,12 +174,16 @@ def lay_out(
     large.
     """
     laid: list[LaidRow] = []
+    known: dict[tuple[int, int], tuple[Cell, ...] | None] = {}  # equal lines share a body
     total = 0
     if len(rows) * reps > MAX_CELLS // 4:
         return None
     for _ in range(reps):
         for row, tape in zip(rows, tapes, strict=True):
-            cells = cells_of(row.body, tape, size, count)
+            key = (id(row.body), count)
+            if key not in known:
+                known[key] = cells_of(row.body, tape, size, count)
+            cells = known[key]
             if cells is None:
                 return None
             total += len(cells)

@@ -80,13 +80,15 @@ class Body:
         return any(s.stitch.kind == "marker" for s in words_of(self.steps))
 
 
-def words_of(steps: tuple[Step, ...]) -> Iterator[Stitches]:
-    """Every `Stitches` of some steps, each written one once."""
+def words_of(steps: tuple[Step, ...]) -> list[Stitches]:
+    """Every `Stitches` of some steps, each written one once, in order."""
+    found: list[Stitches] = []
     for step in steps:
         if isinstance(step, Stitches):
-            yield step
+            found.append(step)
         elif not isinstance(step, Special):
-            yield from words_of(step.steps)
+            found += words_of(step.steps)
+    return found
 
 
 def specials_of(steps: tuple[Step, ...]) -> Iterator[Special]:

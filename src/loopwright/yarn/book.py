@@ -61,6 +61,7 @@ class _Book:
         self.loops = loops
         self.size = size
         self.parts: list[Part] = []
+        self.known: dict[tuple[str | None, int], Loop | None] = {}
         self.spread: dict[str | None, float] = {}
         self.strand: str | None = None
         self.mine: list[Part] = []
@@ -103,8 +104,12 @@ class _Book:
         return True
 
     def _loop(self, strand: str | None, event: Worked | None) -> Loop | None:
-        yarn = yarn_of_strand(self.pattern, strand)
-        found = self.loops.of(yarn, event.motif if event is not None else None, self.size)
+        motif = event.motif if event is not None else None
+        key = (strand, id(motif))
+        if key not in self.known:
+            yarn = yarn_of_strand(self.pattern, strand)
+            self.known[key] = self.loops.of(yarn, motif, self.size)
+        found = self.known[key]
         if found is not None:
             self.spread[strand] = max(self.spread.get(strand, 0.0), found.spread)
         return found
