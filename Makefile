@@ -43,6 +43,7 @@ test: lint
 # The long run before a release: the same properties, two hundred times as many tries.
 fuzz: setup
 	@LOOPWRIGHT_FUZZ=$(or $(TRIES),200) $(BIN)/python -m pytest -n 2 tests/fuzz
+
 mutation: setup
 	@$(BIN)/python tests/mutation/run.py
 

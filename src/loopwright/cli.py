@@ -120,8 +120,9 @@ def _leave(status: int) -> None:
     if len(sys._current_frames()) > 1:
         return
     try:
-        sys.stdout.flush()
-        sys.stderr.flush()
+        for stream in (sys.stdout, sys.stderr):
+            if stream is not None:
+                stream.flush()
     except (OSError, ValueError):
         return
     atexit._run_exitfuncs()

@@ -35,6 +35,8 @@ _PRINT = (
     "--disable-background-networking",
 )  # fmt: skip
 Work = Callable[[], object]
+Taken = tuple[float, float]
+"""Seconds: by the clock, and of the processor."""
 
 
 class Bench:
@@ -64,29 +66,35 @@ class Bench:
     def loopwright(self, *words: str) -> Work:
         return self.python("-m", "loopwright", *words)
 
-    def pair(self, one: Work, other: Work, times: int) -> tuple[list[float], list[float]]:
-        """Medians of both as wall and processor time in seconds, run by turns."""
-        mine: list[tuple[float, float]] = []
-        theirs: list[tuple[float, float]] = []
-        for work in (one, other):
+    def rounds(self, works: Sequence[Work], times: int) -> list[Taken]:
+        """The medians of each, run by turns."""
+        found: list[list[Taken]] = [[] for _ in works]
+        for work in works:
             work()  # the files are read and the modules compiled
         for _ in range(times):
-            for work, found in ((one, mine), (other, theirs)):
+            for work, mine in zip(works, found, strict=True):
                 start, used = time.perf_counter(), _processor()
                 work()
-                found.append((time.perf_counter() - start, _processor() - used))
-        return [
-            [statistics.median(part) for part in zip(*all_, strict=True)] for all_ in (mine, theirs)
-        ]  # type: ignore[return-value]
+                mine.append((time.perf_counter() - start, _processor() - used))
+        return [_median(mine) for mine in found]
 
-    def line(self, what: str, floor: str, one: Work, other: Work, times: int | None = None) -> None:
-        runs = times or self.times
-        (wall, used), (their_wall, their_used) = self.pair(one, other, runs)
-        print(
-            f"{what:<38}{wall:>8.3f} s  {floor:<38}{their_wall:>8.3f} s"
-            f"{wall / their_wall:>7.2f} ×{used / their_used:>7.2f} ×"
-        )
-        sys.stdout.flush()
+    def line(self, what: str, floor: str, one: Work, other: Work) -> None:
+        _print(what, floor, *self.rounds((one, other), self.times))
+
+    def long_lines(self, what: str, works: tuple[Work, Work, Work], slow: int, quick: int) -> None:
+        """The check of a long source against lark, measured in `slow` rounds, and against tokens,
+        measured in those and `quick` more."""
+        found: list[list[Taken]] = [[], [], []]
+        for round_ in range(slow + quick):
+            for work, mine in zip(works, found, strict=True):
+                if work is works[1] and round_ >= slow:
+                    continue
+                start, used = time.perf_counter(), _processor()
+                work()
+                mine.append((time.perf_counter() - start, _processor() - used))
+        check, lark, words = found
+        _print(what, f"lark's LALR parse ({slow} rounds)", _median(check[:slow]), _median(lark))
+        _print(what, "tokens by re", _median(check), _median(words))
 
     def memory(self, what: str, *words: str) -> None:
         script = str(Path(__file__).parent / "memory.py")
@@ -96,6 +104,18 @@ class Bench:
         ).stdout
         print(f"{what:<38}{float(said):>6.0f} MB")
         sys.stdout.flush()
+
+
+def _median(taken: Sequence[Taken]) -> Taken:
+    return statistics.median(one for one, _ in taken), statistics.median(one for _, one in taken)
+
+
+def _print(what: str, floor: str, mine: Taken, theirs: Taken) -> None:
+    print(
+        f"{what:<38}{mine[0]:>8.3f} s  {floor:<38}{theirs[0]:>8.3f} s"
+        f"{mine[0] / theirs[0]:>7.2f} ×{mine[1] / theirs[1]:>7.2f} ×"
+    )
+    sys.stdout.flush()
 
 
 def _processor() -> float:
@@ -135,9 +155,10 @@ def sources(bench: Bench, rows: int) -> None:
         (f"check, {rows:,} rows of six kinds", texts.few_lines(rows)),
         (f"check, {rows // 10:,} rows, no two alike", texts.distinct_lines(rows // 10)),
     ):
-        # lark is the slowest of all: three runs say enough of it.
-        bench.line(name, "lark's LALR parse", checked(text), lark_parse(text), min(bench.times, 3))
-        bench.line(name, "tokens by re", checked(text), tokens(text))
+        # lark is by far the slowest: it is measured in three rounds only.
+        slow, quick = min(bench.times, 3), max(bench.times - 3, 0)
+        check, lark, words = checked(text), lark_parse(text), tokens(text)
+        bench.long_lines(name, (check, lark, words), slow, quick)
     long, half = texts.few_lines(rows // 5), texts.few_lines(rows // 10)
     bench.line(
         f"check, {rows // 5:,} rows", f"check, {rows // 10:,} rows", checked(long), checked(half)

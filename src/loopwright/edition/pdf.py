@@ -88,11 +88,14 @@ def pdf_of(
         from weasyprint.text.fonts import FontConfiguration
 
         fonts = FontConfiguration()
-        fetcher = _own_fonts_only(known)
-        style = weasyprint.CSS(string=_paper_style(paper), font_config=fonts, url_fetcher=fetcher)
-        html = weasyprint.HTML(string=page, url_fetcher=fetcher)
-        result = html.write_pdf(stylesheets=[style], font_config=fonts, pdf_variant="pdf/ua-1")
-        _clear(fonts)
+        try:
+            fetcher = _own_fonts_only(known)
+            css = _paper_style(paper)
+            style = weasyprint.CSS(string=css, font_config=fonts, url_fetcher=fetcher)
+            html = weasyprint.HTML(string=page, url_fetcher=fetcher)
+            result = html.write_pdf(stylesheets=[style], font_config=fonts, pdf_variant="pdf/ua-1")
+        finally:
+            _clear(fonts)
     assert isinstance(result, bytes)
     return result
 
