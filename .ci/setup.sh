@@ -80,6 +80,8 @@ if [ "$(cat "$stamp" 2>/dev/null || true)" != "$want" ]; then
     rm -f "$stamp"
     .venv/bin/python -m pip install --quiet --disable-pip-version-check -e '.[test]' </dev/null ||
         stop "pip could not install the package; its message stands above"
+    # Where Python may not write its compiled files later on, they are there all the same.
+    .venv/bin/python -m compileall -q src grammars templates >/dev/null 2>&1 || true
     printf '%s\n' "$want" >"$stamp"
 fi
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from typing import Literal
 
 from loopwright.check.checked import Checked
@@ -13,6 +12,7 @@ from loopwright.edition.language import catalogue
 from loopwright.edition.pictures import with_pictures
 from loopwright.edition.voice import Voice
 from loopwright.edition.words import make_document
+from loopwright.record import dataclass, replace
 
 KINDS = ("pdf", "html", "text", "spoken", "lesson")
 _PAGES = ("pdf", "html", "text")

@@ -7,9 +7,8 @@ template computes a number or chooses a word.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.edition.catalogue import ENGLISH, Catalogue
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,11 +6,11 @@ Made while a piece is written for one size; with several sizes there is no one o
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field, replace
 
 from loopwright.count.walk import Worked
 from loopwright.edition.document import FollowRow, FollowStep
 from loopwright.model.pattern import Motif, Row
+from loopwright.record import dataclass, field, replace
 
 Place = tuple[int, int]
 """A line: the place of its section among the sections, its own place in the section."""

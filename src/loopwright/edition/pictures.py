@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from base64 import b64encode
 from collections.abc import Sequence
-from dataclasses import replace
 
 from loopwright.count.walk import Walk
 from loopwright.edition.document import (
@@ -31,6 +30,7 @@ from loopwright.picture.svg import (
     strip_words,
     strips_of,
 )
+from loopwright.record import replace
 
 _BESIDE_MM = 116.0
 """The widest chart that leaves room for its key beside it on a page."""

@@ -7,16 +7,16 @@ or chooses a word of the pattern; the headings below are the only words the layo
 from __future__ import annotations
 
 import re
-from dataclasses import fields, is_dataclass, replace
 from functools import cache
 from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from loopwright.edition.catalogue import Catalogue
+from loopwright.record import names_of, replace
 
 if TYPE_CHECKING:
-    from jinja2 import Environment
+    from jinja2 import BaseLoader, Environment
     from markupsafe import Markup
 
     from loopwright.edition.document import Abbreviation, Document, Line, Section, Shade
@@ -96,9 +96,10 @@ def _clean(value: Any) -> Any:
         return clean_string(value)
     if isinstance(value, tuple):
         return tuple(_clean(item) for item in value)
-    if is_dataclass(value) and not isinstance(value, type | Catalogue):
-        return replace(value, **{f.name: _clean(getattr(value, f.name)) for f in fields(value)})
-    return value
+    names = names_of(value)
+    if names is None or isinstance(value, Catalogue):
+        return value
+    return replace(value, **{name: _clean(getattr(value, name)) for name in names})
 
 
 def colours(values: tuple[str, ...]) -> tuple[str, ...]:
@@ -207,13 +208,36 @@ def template_folder() -> Path:
     return Path(str(import_module("loopwright.templates").__file__)).parent
 
 
+def _loader() -> BaseLoader:
+    """Gives a template as it was compiled beforehand, or else has Jinja compile its text."""
+    import jinja2
+    from jinja2 import FileSystemLoader
+
+    from loopwright.edition.ready import mark_of, module_of
+
+    class Ready(FileSystemLoader):
+        def load(self, environment: Any, name: str, globals: Any = None) -> Any:
+            try:
+                made = import_module(module_of(name))
+            except ModuleNotFoundError:
+                return super().load(environment, name, globals)
+            text, *_ = self.get_source(environment, name)
+            if mark_of(text, jinja2.__version__) != made.MARK:
+                return super().load(environment, name, globals)
+            return environment.template_class.from_module_dict(
+                environment, vars(made), dict(globals or {})
+            )
+
+    return Ready(template_folder())
+
+
 @cache
 def environment() -> Environment:
     """The one Jinja2 environment; imported here so that checking a pattern never loads it."""
-    from jinja2 import Environment, FileSystemLoader, StrictUndefined
+    from jinja2 import Environment, StrictUndefined
 
     env = Environment(
-        loader=FileSystemLoader(template_folder()),
+        loader=_loader(),
         autoescape=lambda name: name is not None and name.endswith(".html"),
         undefined=StrictUndefined,
         trim_blocks=True,

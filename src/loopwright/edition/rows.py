@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 
 from loopwright.count.live import total
 from loopwright.count.repeat import Entry
@@ -36,6 +35,7 @@ from loopwright.model.pattern import (
     Work,
 )
 from loopwright.notation.tree import ToLength
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)
