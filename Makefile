@@ -68,7 +68,7 @@ tables: setup
 	@mv grammars/loop.table.new grammars/loop.table
 
 records: setup
-	@$(BIN)/python tools/records.py
+	@$(BIN)/python .ci/records.py
 
 bench: setup
 	@$(DRAW) $(BIN)/python tests/bench/run.py
