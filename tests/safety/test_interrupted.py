@@ -165,3 +165,22 @@ def test_a_folder_that_may_not_be_written(
     out.mkdir(mode=0o500)
     assert cli.main(["build", str(EXAMPLE), "--to", "text", "--out", str(out)]) == 2
     assert "cannot write: Permission denied" in capsys.readouterr().err
+
+
+def test_check_fix_is_cut_off(tmp_path: Path) -> None:
+    path = tmp_path / "throw.loop"
+    rows = "".join(f"  row: k{n} yo * k1 * yo k{n} => {12 + 2 * n}\n" for n in range(1, 6))
+    right = f'pattern "Cloth"\npiece cloth flat\n  cast on 12\n{rows}  bind off\n'
+    before = right.replace("=> 14", "=> 15").replace("=> 20", "=> 21")
+    path.write_text(before, "utf-8")
+    arguments = ["check", "--fix", str(path)]
+    finished(in_child(lambda: cli.main(arguments)))
+    after = path.read_text("utf-8")
+    assert after == right
+    assert finished(in_child(lambda: cli.main(arguments))) == 0
+    assert path.read_text("utf-8") == after
+    killed_at_every_moment(
+        lambda: path.write_text(before, "utf-8") and None,
+        lambda: cli.main(arguments),
+        lambda: one_of(path, before, after),
+    )
