@@ -47,7 +47,7 @@ class Arcs:
         sys.settrace(enter)
         try:
             call()
-        except Exception:  # noqa: S110 - what it raises is another's matter
+        except Exception:
             pass
         finally:
             sys.settrace(old)
@@ -94,7 +94,7 @@ def fewest(
 
 
 def shrunk(text: str, still: Callable[[str], bool], tries: int = 1500) -> str:
-    """A small text for which `still` holds: without lines, then without words, as far as it goes."""
+    """A small text for which `still` holds: without lines, then without words, while it goes."""
     parts = text.split("\n")
     parts, tries = _fewer(parts, "\n", still, tries)
     text = "\n".join(parts)

@@ -156,7 +156,7 @@ def main() -> int:
         signal.signal(signal.SIGVTALRM, _never_ends)
         found = small_finds(work / "finds")
         if not args.keep:
-            sound = [t for t in [*texts_in(work / "corpus"), *texts_in(CORPUS)]]
+            sound = [*texts_in(work / "corpus"), *texts_in(CORPUS)]
             write_corpus(minimised(sound))
         shutil.rmtree(work / "corpus")
     print(f"{len(found)} found" if found else "nothing found")
