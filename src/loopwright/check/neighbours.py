@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.check.context import Context, count_of, listed
 from loopwright.count.row import Misfit
 from loopwright.count.tape import stitches_of
@@ -13,6 +11,7 @@ from loopwright.model.pattern import Motif, PieceRow, Row, Work
 from loopwright.notation.format import format_steps
 from loopwright.notation.source import Span
 from loopwright.problem import Edit, Fix
+from loopwright.record import dataclass
 
 _FEW = 3
 """Fewer stitches than these are a slip of the count, hardly a short row."""

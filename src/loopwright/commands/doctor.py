@@ -7,10 +7,10 @@ import importlib
 import platform
 import sys
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from loopwright import __version__
 from loopwright.commands.border import BAD_CALL, OK
+from loopwright.record import dataclass
 
 HELP = "say what this machine has and what is missing, with the line that installs it"
 EXAMPLE = "loopwright doctor"

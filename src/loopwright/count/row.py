@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from math import gcd
 
 from loopwright.count.affine import Affine, Range, first_negative, first_not_zero
 from loopwright.count.live import Live, Parts, after_row, summed
 from loopwright.count.tape import FILL, FIXED, GAP, LAST, PLACE, REMOVE, SLIP, TURN, Op, Tape
 from loopwright.notation.source import Span
+from loopwright.record import dataclass, replace
 
 ONCE = Range(0, 0)
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass, field, replace
 from math import lcm
 from typing import Protocol
 
@@ -11,7 +10,6 @@ from loopwright.count.affine import Affine, CountSet
 from loopwright.count.live import Live, end_to_end, parted, summed, total
 from loopwright.count.measure import height_of_row, width_gauge
 from loopwright.count.repeat import Chunk, Entry, Repeater, Snag
-from loopwright.count.solve import counts_for
 from loopwright.count.spread import spread_over_rows
 from loopwright.count.tape import Tape, tape_of
 from loopwright.count.waiting import Holders, Waiting
@@ -39,6 +37,7 @@ from loopwright.model.pattern import (
 from loopwright.notation.bounds import MAX_NUMBER, MAX_SPREAD_ROWS
 from loopwright.notation.source import Span
 from loopwright.notation.tree import ForRows, Times, ToLength, UntilSpent, UntilStitches
+from loopwright.record import dataclass, field, replace
 
 _TRIED = 64
 """Counts walked on each side for a cast-on that fits."""
@@ -628,6 +627,8 @@ class _Walker:
             self._find("gauge-missing", item.span, "gauge")
             return None
         wanted = width.mm(self.size) * gauge.stitches / gauge.over.mm()
+        from loopwright.count.solve import counts_for
+
         counts = counts_for(self.pattern, self.piece, self.size, self.tapes)
         found = counts.nearest(wanted)
         if found is None or not 1 <= found <= MAX_NUMBER:
@@ -791,6 +792,8 @@ class _Walker:
         """The nearest cast-ons below and above that the whole piece can be walked with; 0: none."""
         if self.instead is not None:
             return 0, 0  # a walk that only tries a count proposes no other
+        from loopwright.count.solve import counts_for
+
         counts = counts_for(self.pattern, self.piece, self.size, self.tapes)
         if counts.is_empty:
             counts = form_set(motif)

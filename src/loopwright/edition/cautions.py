@@ -7,13 +7,13 @@ pieces; where holes matter, by the rows too. A caution is plain, and gives way t
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 
 from loopwright.edition.catalogue import Catalogue
 from loopwright.facts.tables import table
 from loopwright.facts.words import safety_caution
 from loopwright.model.body import words_of
 from loopwright.model.pattern import Pattern, Remark
+from loopwright.record import dataclass
 
 SLEEP_ADVICE = (
     "Follow the safe-sleep advice of your own country and of your health visitor or doctor."

@@ -8,7 +8,6 @@ shown and how often it is worked, and where a maker usually errs.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
 
 from loopwright.count.affine import Affine
 from loopwright.count.repeat import Entry
@@ -29,6 +28,7 @@ from loopwright.model.pattern import (
 )
 from loopwright.model.stitch import trade_stitches
 from loopwright.notation.tree import Special
+from loopwright.record import dataclass, field
 
 _CABLE_NEEDLE = "cable needle"
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
 from loopwright.notation.bounds import (
@@ -29,6 +28,7 @@ from loopwright.notation.tree import (
     Steps,
 )
 from loopwright.problem import ERROR, Edit, Fix, Problem
+from loopwright.record import dataclass, replace
 
 if TYPE_CHECKING:
     from loopwright.notation.habits import Answer, Reader
