@@ -152,7 +152,7 @@ def _told(
 
 
 def lines_alone(text: str) -> None:
-    """A line says the same alone as behind lines that are like it (what is kept is kept rightly)."""
+    """A line says the same alone as behind lines that are like it: what is kept is right."""
     source = Source.of("fuzz.loop", text)
     parsed = parse(source)
     if parsed.recovered or len(parsed.lines) > 300:

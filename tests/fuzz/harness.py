@@ -30,8 +30,7 @@ with atheris.instrument_imports(include=["loopwright"]):
         if not module.name.startswith(_LEFT_OUT):
             importlib.import_module(module.name)
     import fuzz_properties as properties
-
-import fuzz_slips as slips
+    import fuzz_slips as slips
 
 ROOT = HERE.parents[1]
 POOL = [path.read_text("utf-8") for path in sorted((ROOT / "examples").rglob("*.loop"))]

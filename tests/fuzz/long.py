@@ -21,12 +21,12 @@ import time
 from collections.abc import Iterable
 from pathlib import Path
 
-HERE = Path(__file__).parent
-ROOT = HERE.parents[1]
-sys.path.insert(0, str(HERE))
+sys.path.insert(0, str(Path(__file__).parent))
 import fuzz_cover as cover
 import fuzz_properties as properties
 
+HERE = Path(__file__).parent
+ROOT = HERE.parents[1]
 CORPUS = HERE / "corpus"
 CRASHES = HERE / "crashes"
 MOST_BYTES = 180_000
@@ -119,7 +119,7 @@ def minimised(texts: Iterable[str]) -> list[str]:
     whole = base.union(*items.values()) if items else base
     covered = base.union(*(items[text] for text in kept)) if kept else base
     print(
-        f"arcs: {len(base):,} by the examples, {len(covered):,} with the {len(kept)} of the corpus, "
+        f"arcs: {len(base):,} by the examples, {len(covered):,} with {len(kept)} of the corpus, "
         f"{len(whole):,} with all {len(items)} that run something new"
     )
     return kept
@@ -150,7 +150,7 @@ def main() -> int:
         work = Path(name)
         for folder in ("corpus", "finds", "dead"):
             (work / folder).mkdir()
-        for number, text in enumerate([*examples(), *texts_in(CORPUS)] if True else []):
+        for number, text in enumerate([*examples(), *texts_in(CORPUS)]):
             (work / "corpus" / f"seed{number}").write_bytes(text.encode())
         print(told(fuzz(work, 60 * args.minutes, args.seed)))
         signal.signal(signal.SIGVTALRM, _never_ends)

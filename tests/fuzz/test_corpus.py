@@ -8,12 +8,12 @@ from pathlib import Path
 
 import pytest
 
-HERE = Path(__file__).parent
-sys.path.insert(0, str(HERE))
+sys.path.insert(0, str(Path(__file__).parent))
 import fuzz_cover as cover
 import fuzz_properties as properties
 from fuzz_slips import slip
 
+HERE = Path(__file__).parent
 CORPUS = sorted((HERE / "corpus").glob("*.loop"))
 CRASHES = sorted((HERE / "crashes").glob("*.loop"))
 
