@@ -8,6 +8,7 @@ from loopwright.count.tape import stitches_of
 from loopwright.count.walk import Finding
 from loopwright.model.body import Fill
 from loopwright.model.pattern import Motif, PieceRow, Row, Work
+from loopwright.notation.format import format_steps
 from loopwright.notation.source import Span
 from loopwright.problem import Edit, Fix
 from loopwright.record import dataclass
@@ -80,9 +81,8 @@ def _parts(context: Context, row: Row, size: int) -> _Parts | None:
     parts = (steps[:at], steps[at + 1 :], fill.steps)
     source = context.pattern.source
     spans = [row.in_body(part[0].span.to(part[-1].span)) if part else None for part in parts]
-    texts = [
-        " ".join(source.slice(span).replace(",", " ").split()) if span else "" for span in spans
-    ]
+    # Case and spacing are the writer's; only other steps are another text.
+    texts = [format_steps(source.slice(span).replace(",", " ")) if span else "" for span in spans]
     takes = [stitches_of(part, size)[0] for part in parts]
     return _Parts(
         (texts[0], texts[1], texts[2]),

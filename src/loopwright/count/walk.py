@@ -618,9 +618,11 @@ class _Walker:
     def _count_for_width(self, item: CastOn) -> int | None:
         width = self.piece.width or self.pattern.width
         gauge = width_gauge(self.pattern, self.piece)
-        if width is None or width.unit is None:
+        if width is None:
             self._find("gauge-missing", item.span, "width")
             return None
+        if width.unit is None:
+            return None  # said by unit-missing
         if gauge is None or gauge.over.unit is None:
             self._find("gauge-missing", item.span, "gauge")
             return None
@@ -640,11 +642,13 @@ class _Walker:
         return self.tapes.of(row.body, self.size)
 
     def _following_tape(self, item: Item | None) -> Tape | None:
+        """The row behind an item; None also where it takes stitches whose number is not known."""
+        tape: Tape | None = None
         if isinstance(item, PieceRow):
-            return self._tape(item.row)
-        if isinstance(item, Work) and item.motif is not None and item.motif.rows:
-            return self._tape(item.motif.rows[0])
-        return None
+            tape = self._tape(item.row)
+        elif isinstance(item, Work) and item.motif is not None and item.motif.rows:
+            tape = self._tape(item.motif.rows[0])
+        return None if tape is None or tape.asks else tape
 
     def _piece_row(self, index: int, item: PieceRow, following: Item | None) -> bool:
         if item.first is not None and item.last is not None:
@@ -863,7 +867,7 @@ class _Walker:
 
     def _reps_to_length(self, item: Work | Spread, motif: Motif, amount: ToLength) -> int | None:
         measure = amount.measure or self.piece.length or self.pattern.length
-        if measure is None or (measure.unit is None and amount.measure is None):
+        if measure is None:
             self._find("gauge-missing", amount.span, "length")
             return None
         if measure.unit is None:

@@ -297,7 +297,8 @@ def _unclear(code: str, base: int, error: Unread, source: Source) -> Problem:
     lowered = code.translate(_LOWER)
     names = error.names
     start = len(code) if error.start is None else error.start
-    end = start + 1 if error.end is None else error.end
+    # Where something is missing at the line's end, the place is the end: nothing stands there.
+    end = min(start + 1 if error.end is None else error.end, len(code))
     first = _FIRST_WORD.match(lowered.lstrip())
     if first and first.group() not in LINE_WORDS:
         return _unknown_start(code, base, first.group(), source)
