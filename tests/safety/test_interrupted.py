@@ -114,7 +114,7 @@ def test_build_is_cut_off(tmp_path: Path) -> None:
     killed_at_every_moment(earlier, lambda: cli.main(arguments), whole)
 
 
-@pytest.mark.parametrize("command", ["build", "format", "resize"])
+@pytest.mark.parametrize("command", ["build", "format", "resize", "check", "new", "picture"])
 def test_a_full_disk(command: str, tmp_path: Path) -> None:
     """A limit on the size of a file stands for the full disk: the write fails midway."""
     path, out = tmp_path / "throw.loop", tmp_path / "out"
@@ -125,7 +125,15 @@ def test_a_full_disk(command: str, tmp_path: Path) -> None:
         "build": [str(path), "--to", "text", "--out", str(out)],
         "format": [str(path)],
         "resize": [str(path), "--width", "100/130/160cm", "--in-place"],
+        "check": ["--fix", str(path)],
+        "new": [str(out / "new.loop")],
+        "picture": [str(path), "-o", str(out / "throw.svg")],
     }[command]
+    messy = MESSY
+    if command == "check":
+        rows = "  row: knit => 12\n" * 30 + "  row: k1 yo * k1 * yo k1 => 15\n"
+        messy = f'pattern "Cloth"\npiece cloth flat\n  cast on 12\n{rows}  bind off\n'
+        path.write_text(messy, "utf-8")
     script = (
         "import resource, signal, sys\n"
         "from loopwright import cli\n"
@@ -140,7 +148,7 @@ def test_a_full_disk(command: str, tmp_path: Path) -> None:
     assert done.returncode == 2, done.stderr
     assert "cannot write: File too large" in done.stderr
     assert "Traceback" not in done.stderr
-    assert path.read_text("utf-8") == MESSY
+    assert path.read_text("utf-8") == messy
     assert (out / "throw.txt").read_text() == "an earlier edition"
     assert sorted(p.name for p in out.iterdir()) == ["throw.txt"]
     assert sorted(p.name for p in tmp_path.iterdir()) == ["out", "throw.loop"]
