@@ -51,7 +51,7 @@ def indexed(png: bytes) -> Indexed | None:
 
 def keep_indexed(pdf: Any, pngs: Iterable[bytes]) -> None:
     """Put the data of `pngs` in place of what WeasyPrint made of them, found by their size."""
-    import pydyf
+    import pydyf  # type: ignore[import-untyped]
 
     known = {(picture.width, picture.height): picture for picture in map(indexed, pngs) if picture}
     for item in pdf.objects:
