@@ -330,6 +330,22 @@ def follow_Follower(given):
     return {'__init__': __init__, '__eq__': __eq__}
 
 
+def indexed_Indexed(given):
+    def __init__(self, width, height, bits, table, data):
+        put(self, 'width', width)
+        put(self, 'height', height)
+        put(self, 'bits', bits)
+        put(self, 'table', table)
+        put(self, 'data', data)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.width, self.height, self.bits, self.table, self.data) == (other.width, other.height, other.bits, other.table, other.data)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.width, self.height, self.bits, self.table, self.data))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
 def large_Block(given):
     def __init__(self, kind, text, label=given['label'], level=given['level'], anchor=given['anchor']):
         put(self, 'kind', kind)
@@ -507,6 +523,7 @@ RECORDS = {
     "errata.Change": ("fe: where was now sizes=", errata_Change),
     "errata._Entry": ("fe: place label text", errata__Entry),
     "follow.Follower": ("e: steps~default_factory round= _printed~default_factory _kept~default_factory", follow_Follower),
+    "indexed.Indexed": ("fe: width height bits table data", indexed_Indexed),
     "large.Block": ("fe: kind text label= level= anchor=", large_Block),
     "lesson.Technique": ("e: name where times place", lesson_Technique),
     "lesson.Lesson": ("fe: title size ready techniques points", lesson_Lesson),
