@@ -175,9 +175,9 @@ def test_a_chart_of_sixty_by_sixty_costs_few_elements(check: Check) -> None:
             for c in full.charts
         ),
     )
-    paths = sum(svg.count("<path") for chart in full.charts for _, svg in chart.strips)
+    paths = [svg.count("<path") for chart in full.charts for _, svg in chart.strips]
     pieces = sum(svg.count("<path") for chart in apart.charts for _, svg in chart.strips)
-    assert paths < 40
+    assert max(paths) < 16  # one for each symbol, the grid, the frame
     assert pieces > 3000
     seconds(bare)  # the libraries are loaded
     # In one run, since machines differ and a busy one slows all three.
