@@ -75,20 +75,32 @@ def test_a_size_changes_every_number(opened: Open) -> None:
 
 
 @pytest.mark.parametrize(
-    ("units", "there", "gone"), [("metric", " cm", " in"), ("inches", " in", " cm")]
+    ("language", "units", "there", "gone"),
+    [
+        ("en", "metric", " cm", " in"),
+        ("en", "inches", " in", " cm"),
+        ("fr", "metric", " cm", " po"),
+        ("fr", "inches", " po", " cm"),
+        ("de", "metric", " cm", " in"),
+    ],
 )
-def test_a_unit_stands_alone(opened: Open, units: str, there: str, gone: str) -> None:
-    page = opened(html_of(THROW))
+def test_a_unit_stands_alone(
+    opened: Open, language: str, units: str, there: str, gone: str
+) -> None:
+    page = opened(html_of(THROW, language=language))
     page.locator(f'input[name="units"][value="{units}"]').check(force=True)
     shown = _visible(page)
     figure = r"[0-9½¼¾⅓⅔⅛⅜⅝⅞)]"
     assert re.search(figure + there + r"\b", shown)
     assert not re.search(figure + gone + r"\b", shown)
-    other = r"(yd|oz)\b" if units == "metric" else r"(m|g)\b"
+    # In French “m” is a stitch too.
+    weights = "g" if language == "fr" else "m|g"
+    other = r"(yd|oz)\b" if units == "metric" else rf"({weights})\b"
     assert not re.search(figure + " " + other, shown)
-    assert " / " not in shown.replace("http", "")
+    # A notice in another language stands in English too, behind a stroke of its own.
+    assert not re.search(figure + r"[^/]* / [0-9½¼¾]", shown)
     page.locator('input[name="units"][value="both"]').check(force=True)
-    assert "90 cm / 35½ in" in _visible(page)
+    assert "90 cm / 35½ " in _visible(page)
 
 
 def _start(page: Any, size: int = 2) -> None:

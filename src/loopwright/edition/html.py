@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from functools import cache
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from loopwright.edition.render import clean, environment, headings, template_folder
 
@@ -21,6 +21,23 @@ def style() -> Markup:
     return Markup((template_folder() / "pattern.css").read_text(encoding="utf-8"))
 
 
+def body_of(doc: Document, heading: dict[str, str], web: bool) -> Markup:
+    """What stands in the page's `<main>`; `web` with the marks that a screen's script needs."""
+    from markupsafe import Markup
+
+    return Markup(
+        environment().get_template("parts.html").render(doc=doc, heading=heading, web=web)
+    )
+
+
+def shell_of(
+    doc: Document, heading: dict[str, str], main: Markup, web: dict[str, Any] | None
+) -> str:
+    """The whole page round `main`; `web` is what `edition.web` adds to it, or None on paper."""
+    template = environment().get_template("pattern.html")
+    return template.render(doc=doc, heading=heading, css=style(), main=main, web=web)
+
+
 def render_html(doc: Document) -> str:
     """The whole pattern as one self-contained page: no script, no request, light and dark.
 
@@ -28,8 +45,4 @@ def render_html(doc: Document) -> str:
     switches to it that a screen can have.
     """
     shown, heading = clean(doc), headings(doc.catalogue)
-    body = environment().get_template("parts.html").render(doc=shown, heading=heading, web=False)
-    from markupsafe import Markup
-
-    template = environment().get_template("pattern.html")
-    return template.render(doc=shown, heading=heading, css=style(), web=None, main=Markup(body))
+    return shell_of(shown, heading, body_of(shown, heading, web=False), None)

@@ -60,12 +60,13 @@ HEADINGS = {
 # non-characters: none is text for a reader, and the XML metadata of a PDF may not hold them.
 _NOT_TEXT = re.compile("[\x00-\x1f\x7f-\x9f\u2028\u2029\ud800-\udfff\ufffe\uffff]")
 _COLOUR = re.compile(r"#[0-9a-fA-F]{6}")
-_MEASURE = re.compile(r"[0-9][0-9.,]*[½¼¾⅓⅔⅛⅜⅝⅞]? (?:mm|cm|m|in|Zoll|po|g|oz|yd|sts|rows|rnds)\b")
 _FIGURE = r"(?:[0-9][0-9.,]*[½¼¾⅓⅔⅛⅜⅝⅞]?|[½¼¾⅓⅔⅛⅜⅝⅞])"
 _FIGURES = rf"{_FIGURE}(?: \({_FIGURE}(?:[,;] {_FIGURE})*\))?"
+_METRIC, _INCHES = "mm|cm|m|g", "in|Zoll|po|yd|oz"
+_MEASURE = re.compile(rf"[0-9][0-9.,]*[½¼¾⅓⅔⅛⅜⅝⅞]? (?:{_METRIC}|{_INCHES}|sts|rows|rnds)\b")
 _BOTH = re.compile(
-    rf"(?<![0-9.,/])(?P<first>{_FIGURES} (?:(?P<metric>mm|cm|m|g)|in|Zoll|po|pulg|yd|oz)\b) / "
-    rf"(?P<second>{_FIGURES} (?(metric)(?:in|Zoll|po|pulg|yd|oz)|(?:mm|cm|m|g))\b)"
+    rf"(?<![0-9.,/])(?P<first>{_FIGURES} (?:(?P<metric>{_METRIC})|{_INCHES})\b) / "
+    rf"(?P<second>{_FIGURES} (?(metric)(?:{_INCHES})|(?:{_METRIC}))\b)"
 )
 # Beyond this, a row counter serves better than boxes on paper.
 _MOST_BOXES = 100
@@ -86,14 +87,9 @@ def clean(doc: Document) -> Document:
     return cleaned
 
 
-def clean_string(text: str) -> str:
-    """`text` with each control character made a space."""
-    return _NOT_TEXT.sub(" ", text)
-
-
 def _clean(value: Any) -> Any:
     if isinstance(value, str):
-        return clean_string(value)
+        return _NOT_TEXT.sub(" ", value)
     if isinstance(value, tuple):
         return tuple(_clean(item) for item in value)
     names = names_of(value)

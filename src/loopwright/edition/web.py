@@ -16,8 +16,8 @@ from hashlib import sha256
 from typing import TYPE_CHECKING, Any
 
 from loopwright.edition.catalogue import Catalogue
-from loopwright.edition.html import style
-from loopwright.edition.render import clean, clean_string, environment, headings, template_folder
+from loopwright.edition.html import body_of, shell_of
+from loopwright.edition.render import clean, headings, template_folder
 from loopwright.edition.structured import structured
 
 if TYPE_CHECKING:
@@ -27,18 +27,24 @@ if TYPE_CHECKING:
 
 
 @cache
-def _script() -> Markup:
-    """The package's own script. It is trusted; no text of a pattern ever goes into it."""
+def _text_of(file: str) -> Markup:
+    """The package's own script or style. It is trusted; no text of a pattern ever goes into it."""
     from markupsafe import Markup
 
-    return Markup((template_folder() / "web.js").read_text(encoding="utf-8"))
+    return Markup((template_folder() / file).read_text(encoding="utf-8"))
 
 
 @cache
-def _allowed() -> str:
+def _allowed() -> Markup:
     """The source expression by which the page's policy allows this script and no other."""
-    digest = sha256(str(_script()).encode("utf-8")).digest()
-    return f"'sha256-{b64encode(digest).decode('ascii')}'"
+    from markupsafe import Markup
+
+    digest = sha256(_text_of("web.js").encode("utf-8")).digest()
+    return Markup(f"'sha256-{b64encode(digest).decode('ascii')}'")
+
+
+def _digest(text: str) -> str:
+    return sha256(text.encode("utf-8")).hexdigest()[:12]
 
 
 def render_page(doc: Document, sizes: Sequence[Document] = ()) -> str:
@@ -48,54 +54,32 @@ def render_page(doc: Document, sizes: Sequence[Document] = ()) -> str:
     page; every text of the pattern is escaped, in the markup and in the script's data.
     """
     heading = headings(doc.catalogue)
-    body = _body(doc, heading)
-    names = [each.sizes[0] for each in sizes]
-    lines, ranges = _parted(body, [_body(each, heading) for each in sizes])
-    follow = [_follow(each.follow) for each in sizes] or [_follow(doc.follow)]
+    shown, alone = clean(doc), [clean(each) for each in sizes]
+    body = body_of(shown, heading, web=True)
+    lines, ranges = _parted(body, [body_of(each, heading, web=True) for each in alone])
+    names = [each.sizes[0] for each in alone] or [""]
     words = said(doc.catalogue)
     plan = {
         "lines": lines,
         "sizes": [
-            {"name": name, "page": page, "follow": steps}
-            for name, page, steps in zip(names or [""], ranges or [[]], follow, strict=True)
+            {"name": name, "page": page, "follow": _follow(each.follow)}
+            for name, page, each in zip(names, ranges or [[]], alone or [shown], strict=True)
         ],
     }
-    known = clean_string(f"{doc.title}\n{doc.designer}")
-    data = {
-        # The same pattern in another edition keeps its name; another text, another version.
-        "id": sha256(known.encode("utf-8")).hexdigest()[:12],
-        "version": sha256(f"{body}\n{_json(plan)}".encode()).hexdigest()[:12],
+    version = _digest(f"{body}\n{_json(plan)}")
+    # The same pattern in another edition keeps its name; another text is another version.
+    name = _digest(f"{shown.title}\n{shown.designer}")
+    data = {"id": name, "version": version, "words": words, **plan}
+    web = {
+        "css": _text_of("web.css"),
+        "script": _text_of("web.js"),
+        "allowed": _allowed(),
+        "data": _json(data),
+        "structured": _json(structured(shown, version)),
+        "names": names if alone else [],
         "words": words,
-        **plan,
     }
-    from markupsafe import Markup
-
-    return (
-        environment()
-        .get_template("pattern.html")
-        .render(
-            doc=clean(doc),
-            heading=heading,
-            css=style(),
-            web={
-                "css": Markup((template_folder() / "web.css").read_text(encoding="utf-8")),
-                "script": _script(),
-                "allowed": _allowed(),
-                "data": Markup(_json(data)),
-                "structured": Markup(_json(structured(clean(doc), str(data["version"])))),
-                "names": [clean_string(name) for name in names],
-                "words": words,
-            },
-            main=Markup(body),
-        )
-    )
-
-
-def _body(doc: Document, heading: dict[str, str]) -> str:
-    """What stands in the page's `<main>`."""
-    return (
-        environment().get_template("parts.html").render(doc=clean(doc), heading=heading, web=True)
-    )
+    return shell_of(shown, heading, body, web)
 
 
 def _parted(base: str, pages: Sequence[str]) -> tuple[list[str], list[list[list[int]]]]:
@@ -140,12 +124,14 @@ def _follow(steps: Sequence[FollowStep]) -> list[list[Any]]:
     ]
 
 
-def _json(value: Any) -> str:
+def _json(value: Any) -> Markup:
     """JSON that may stand in a `<script>`: no character of it can end the element."""
+    from markupsafe import Markup
+
     text = json.dumps(value, ensure_ascii=False, separators=(",", ":"))
     for sign in "<>&\u2028\u2029":
         text = text.replace(sign, f"\\u{ord(sign):04x}")
-    return text
+    return Markup(text)
 
 
 def said(words: Catalogue) -> dict[str, str]:
