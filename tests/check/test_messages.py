@@ -309,6 +309,21 @@ CASES: dict[str, str] = {
     "never used": flat("rows 4: knit", before=RIB),
     "stitch never used": flat("rows 4: knit", before='stitch mb "make bobble": takes 1, makes 1\n'),
     "level unknown": flat("rows 4: knit", head="  level beginner\n"),
+    "care mistyped": flat("rows 4: knit", head="  care wash 30 gentley, no bleach\n"),
+    "care unknown": flat("rows 4: knit", head="  care beat it on a stone\n"),
+    "care says two things": flat("rows 4: knit", head="  care hand wash, wash 30\n"),
+    "care twice": flat("rows 4: knit", head="  care hand wash\n  care no iron\n"),
+    "care without a word": flat("rows 4: knit", head="  care\n"),
+    "care too hot for wool": flat(
+        "rows 4 in A: knit",
+        head="  care wash 60, no bleach, tumble dry low\n",
+        before='yarn oak: 100 g, fibre "100% wool"\nshade bark of oak\nstrand A feeds bark\n',
+    ),
+    "care too hot for acrylic": flat(
+        "rows 4 in A: knit",
+        head="  care iron medium\n",
+        before='yarn oak: 100 g, fibre "acrylic"\nshade bark of oak\nstrand A feeds bark\n',
+    ),
     # --- sizes ---
     "size list too short": flat("rows 4: knit", cast_on="20/24", head=SIZES),
     "size list without sizes": flat("rows 4: knit", cast_on="20/24"),

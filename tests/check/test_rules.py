@@ -17,6 +17,7 @@ WRONG = Path(__file__).parents[2] / "examples" / "wrong"
 
 # The line of the wrong example on which a reader should look first.
 LINE = {
+    "care-harsh": 2,
     "carry-long": 8,
     "cast-on-misfit": 6,
     "claim-wrong": 4,

@@ -78,6 +78,7 @@ def wanted() -> set[str]:
             found |= messages_of(ast.parse(path.read_text("utf-8")))
     found |= {UNCHECKED, OWN_WORDS, SLEEP_ADVICE, LOCAL_RULES, FEATURES_PAGE, FEATURES_TEXT}
     found |= {row["caution"] for row in table("safety_cautions")}
+    found |= {row["line"] for row in table("care")}
     return found | {row["line"] for row in table("fibre_care")}
 
 

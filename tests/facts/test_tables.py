@@ -19,6 +19,7 @@ FOLDER = Path(reader.__file__).parent
 NAMES = sorted(path.stem for path in FOLDER.glob("*.csv"))
 KEYS = {
     "blanket_sizes": ("name",),
+    "care": ("words",),
     "chart_symbols": ("symbol",),
     "edges": ("kind", "method"),
     "estimates": ("name",),

@@ -25,6 +25,7 @@ pattern "Spans & Edges"
   designer "A. N. Other"
   summary "Two strands."
   level easy
+  care wash 30 gently, no bleach,  Dry-Flat
   sizes lap, "extra large"
   width 9½/12 cm
   length 110/150 cm
@@ -190,7 +191,7 @@ def says_itself(node: Any, text: str) -> bool:
         tree.UntilStitches: "until ", tree.UntilSpent: "until ",
         tree.PatternLine: "pattern ", tree.LevelLine: "level ", tree.SizesLine: "sizes ",
         tree.GaugeLine: "gauge ", tree.SwatchLine: "swatch ", tree.NeedleLine: "needle ",
-        tree.BoundLine: "bound ",
+        tree.BoundLine: "bound ", tree.CareLine: "care ",
         tree.YarnLine: "yarn ", tree.ShadeLine: "shade ", tree.StrandLine: "strand ",
         tree.StitchLine: "stitch ", tree.MotifLine: "motif ", tree.EdgeLine: "edge ",
         tree.PieceLine: "piece ", tree.CastOnLine: "cast on ", tree.BindOffLine: "bind off",

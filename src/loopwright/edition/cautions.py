@@ -9,16 +9,18 @@ from __future__ import annotations
 import re
 
 from loopwright.edition.catalogue import Catalogue
+from loopwright.facts.care import care_named, felts, is_acrylic
 from loopwright.facts.tables import table
 from loopwright.facts.words import safety_caution
 from loopwright.model.body import words_of
-from loopwright.model.pattern import Pattern, Remark
+from loopwright.model.pattern import Care, Pattern, Remark
 from loopwright.record import dataclass
 
 SLEEP_ADVICE = (
     "Follow the safe-sleep advice of your own country and of your health visitor or doctor."
 )
 LOCAL_RULES = "The safety rules of your own country stand above this line."
+OTHER_YARN = "Of another yarn, the care line of its ball band decides."
 BALL_BAND = "The ball band’s own care line decides."
 
 # Names of yarns and stitches that speak of no child.
@@ -58,11 +60,6 @@ _POMPOM = re.compile(r"\b(pom-?\s?poms?|fringes?|tassels?)\b", re.IGNORECASE)
 _SCARF = re.compile(r"\b(scarf|scarves|long cord)\b", re.IGNORECASE)
 _OPEN = re.compile(r"\b(lace|lacy|openwork|eyelets?|mesh|dropped stitches)\b", re.IGNORECASE)
 _FLUFFY = re.compile(r"\b(mohair|angora|faux fur|eyelash)\b", re.IGNORECASE)
-_WOOL = re.compile(
-    r"\b(wool|merino|alpaca|mohair|cashmere|angora|yak|shetland|llama)\b", re.IGNORECASE
-)
-_WASHABLE = re.compile(r"\b(superwash|washable)\b", re.IGNORECASE)
-_ACRYLIC = re.compile(r"\bacrylic\b", re.IGNORECASE)
 
 _HOLES = 3  # yarn overs written in one motif or row: a pattern of holes, no single buttonhole
 _NECK_AGE, _CORD_AGE = 7, 14  # years to which rules on cords reach: EN 14682
@@ -131,29 +128,34 @@ def cautions_of(pattern: Pattern, words: Catalogue) -> tuple[str, ...]:
     if wearer.under(1):
         if _OPEN.search(text) or _has_holes(pattern):
             add("openwork")
-        if any(_FLUFFY.search(fibre) for fibre in _fibres(pattern)):
+        if any(_FLUFFY.search(yarn.made_of) for yarn in pattern.yarns):
             add("loose hairs")
     return tuple(found)
 
 
 def care_of(pattern: Pattern, words: Catalogue) -> tuple[str, ...]:
-    """The care of the fibres that the yarn lines name; empty where they name none that asks."""
-    fibres = _fibres(pattern)
+    """The care that the source states; else that of the fibres that its yarn lines name.
+
+    Empty where it states none and names no fibre that asks for any.
+    """
+    if pattern.care is not None:
+        stated = (*_stated(pattern.care, words), words.text(OTHER_YARN))
+        return (" ".join(stated),)
+    fibres = [yarn.made_of for yarn in pattern.yarns]
     lines = {row["name"]: row["line"] for row in table("fibre_care")}
     found = []
-    if any(_WOOL.search(fibre) and not _WASHABLE.search(fibre) for fibre in fibres):
+    if any(map(felts, fibres)):
         found.append(words.text(lines["wool"]))
-    if any(_ACRYLIC.search(fibre) for fibre in fibres):
+    if any(map(is_acrylic, fibres)):
         found.append(words.text(lines["acrylic"]))
     return (*found, words.text(BALL_BAND)) if found else ()
 
 
-def _fibres(pattern: Pattern) -> list[str]:
-    """What each yarn is: its fibre, and its printed name, which often says it."""
-    return [
-        " ".join(part.text for part in (yarn.fibre, yarn.text) if part is not None)
-        for yarn in pattern.yarns
-    ]
+def _stated(care: Care, words: Catalogue) -> list[str]:
+    """The sentences of a ``care`` line, in the order of the international marks."""
+    named = (care_named(part.text) for part in care.parts)
+    found = sorted((phrase for phrase in named if phrase), key=lambda phrase: phrase.place)
+    return [words.say(phrase.line, n=phrase.degrees) for phrase in found]
 
 
 def _has_holes(pattern: Pattern) -> bool:

@@ -34,7 +34,8 @@ from loopwright.record import replace
 
 _BESIDE_MM = 116.0
 """The widest chart that leaves room for its key beside it on a page."""
-_CLOTH_PIXELS = 800
+_CLOTH_PIXELS, _CLOTH_COLOURS = 560, 128
+"""The cloth in a page: 250 dots to the inch where it is 56 mm wide, and light enough to be sent."""
 
 
 def with_pictures(
@@ -104,7 +105,7 @@ def _cloth(pattern: Pattern, walks: Sequence[Walk], size: int) -> ClothPicture |
         return None
     walk = max(mine, key=lambda w: w.widest * w.rows)
     try:
-        fabric = fabric_of(pattern, walk, wide=_CLOTH_PIXELS)
+        fabric = fabric_of(pattern, walk, wide=_CLOTH_PIXELS, palette=_CLOTH_COLOURS)
     except (TooLarge, NotOneCloth):
         return None
     data = b64encode(fabric.png).decode("ascii")

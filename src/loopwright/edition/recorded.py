@@ -145,19 +145,20 @@ def document_FollowRow(given):
 
 
 def document_FollowStep(given):
-    def __init__(self, rows, times=given['times'], tick=given['tick'], counted=given['counted'], piece=given['piece'], before=given['before']):
+    def __init__(self, rows, times=given['times'], tick=given['tick'], counted=given['counted'], piece=given['piece'], before=given['before'], round=given['round']):
         put(self, 'rows', rows)
         put(self, 'times', times)
         put(self, 'tick', tick)
         put(self, 'counted', counted)
         put(self, 'piece', piece)
         put(self, 'before', before)
+        put(self, 'round', round)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.rows, self.times, self.tick, self.counted, self.piece, self.before) == (other.rows, other.times, other.tick, other.counted, other.piece, other.before)
+            return (self.rows, self.times, self.tick, self.counted, self.piece, self.before, self.round) == (other.rows, other.times, other.tick, other.counted, other.piece, other.before, other.round)
         return NotImplemented
     def __hash__(self):
-        return hash((self.rows, self.times, self.tick, self.counted, self.piece, self.before))
+        return hash((self.rows, self.times, self.tick, self.counted, self.piece, self.before, self.round))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -317,15 +318,32 @@ def errata__Entry(given):
 
 
 def follow_Follower(given):
-    def __init__(self, steps=UNSET, _printed=UNSET, _kept=UNSET):
+    def __init__(self, steps=UNSET, round=given['round'], _printed=UNSET, _kept=UNSET):
         self.steps = given['steps']() if steps is UNSET else steps
+        self.round = round
         self._printed = given['_printed']() if _printed is UNSET else _printed
         self._kept = given['_kept']() if _kept is UNSET else _kept
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.steps, self._printed, self._kept) == (other.steps, other._printed, other._kept)
+            return (self.steps, self.round, self._printed, self._kept) == (other.steps, other.round, other._printed, other._kept)
         return NotImplemented
     return {'__init__': __init__, '__eq__': __eq__}
+
+
+def indexed_Indexed(given):
+    def __init__(self, width, height, bits, table, data):
+        put(self, 'width', width)
+        put(self, 'height', height)
+        put(self, 'bits', bits)
+        put(self, 'table', table)
+        put(self, 'data', data)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.width, self.height, self.bits, self.table, self.data) == (other.width, other.height, other.bits, other.table, other.data)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.width, self.height, self.bits, self.table, self.data))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
 def large_Block(given):
@@ -494,7 +512,7 @@ RECORDS = {
     "document.Line": ("fe: kind label text count strand= new_strand= colours= tally=", document_Line),
     "document.Section": ("fe: heading level lines", document_Section),
     "document.FollowRow": ("fe: section line motif= row=", document_FollowRow),
-    "document.FollowStep": ("fe: rows times= tick= counted= piece= before=", document_FollowStep),
+    "document.FollowStep": ("fe: rows times= tick= counted= piece= before= round=", document_FollowStep),
     "document.KeyLine": ("fe: svg rs ws", document_KeyLine),
     "document.ChartPicture": ("fe: title strips key framed sided wide words motif=", document_ChartPicture),
     "document.SchematicPicture": ("fe: title svg measures note", document_SchematicPicture),
@@ -504,7 +522,8 @@ RECORDS = {
     "errata.Version": ("fe: pattern walks", errata_Version),
     "errata.Change": ("fe: where was now sizes=", errata_Change),
     "errata._Entry": ("fe: place label text", errata__Entry),
-    "follow.Follower": ("e: steps~default_factory _printed~default_factory _kept~default_factory", follow_Follower),
+    "follow.Follower": ("e: steps~default_factory round= _printed~default_factory _kept~default_factory", follow_Follower),
+    "indexed.Indexed": ("fe: width height bits table data", indexed_Indexed),
     "large.Block": ("fe: kind text label= level= anchor=", large_Block),
     "lesson.Technique": ("e: name where times place", lesson_Technique),
     "lesson.Lesson": ("fe: title size ready techniques points", lesson_Lesson),

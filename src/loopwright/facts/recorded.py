@@ -40,6 +40,23 @@ def amounts_JoinWay(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
+def care_Care(given):
+    def __init__(self, words, of, line, degrees, gentle, place):
+        put(self, 'words', words)
+        put(self, 'of', of)
+        put(self, 'line', line)
+        put(self, 'degrees', degrees)
+        put(self, 'gentle', gentle)
+        put(self, 'place', place)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.words, self.of, self.line, self.degrees, self.gentle, self.place) == (other.words, other.of, other.line, other.degrees, other.gentle, other.place)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.words, self.of, self.line, self.degrees, self.gentle, self.place))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
 def loops_LoopConstants(given):
     def __init__(self, structure, state, kc, kw, ks, source):
         put(self, 'structure', structure)
@@ -132,6 +149,7 @@ def yarns_YarnWeight(given):
 RECORDS = {
     "amounts.EdgeYarn": ("fe: kind method loops tail_widths tail_loops source", amounts_EdgeYarn),
     "amounts.JoinWay": ("fe: name tail_mm worked_back_mm at_edge source", amounts_JoinWay),
+    "care.Care": ("fe: words of line degrees gentle place", care_Care),
     "loops.LoopConstants": ("fe: structure state kc kw ks source", loops_LoopConstants),
     "loops.Rule": ("fe: name low high unit source note", loops_Rule),
     "needles.Needle": ("fe: mm us uk source note", needles_Needle),

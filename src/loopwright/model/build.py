@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from loopwright.facts.amounts import join_way, join_ways
+from loopwright.facts.care import care_named, care_words
 from loopwright.model.body import Body, Evenly, Fill, Group, Step, Stitches
 from loopwright.model.pattern import (
     BeginRound,
@@ -37,6 +38,7 @@ from loopwright.model.pattern import (
 from loopwright.model.stitch import Dictionary, Stitch, is_purled
 from loopwright.notation import tree
 from loopwright.notation.bounds import MAX_MOTIF_ROWS, MAX_SIZES
+from loopwright.notation.near import nearest
 from loopwright.notation.parse import Parsed
 from loopwright.notation.source import Span
 from loopwright.problem import ERROR, Label, Problem
@@ -47,6 +49,7 @@ _NOT_A_ROW = Body((), None, Span(0, 0), True)
 
 _PATTERN_LINES = (
     tree.LevelLine,
+    tree.CareLine,
     tree.SizesLine,
     tree.GaugeLine,
     tree.SwatchLine,
@@ -64,6 +67,7 @@ _MOVES = (
 )
 _LINE_NAMES: dict[type, str] = {
     tree.LevelLine: "level",
+    tree.CareLine: "care",
     tree.SizesLine: "sizes",
     tree.GaugeLine: "gauge",
     tree.SwatchLine: "swatch",
@@ -747,6 +751,9 @@ class _Builder:
             elif isinstance(node, tree.LevelLine):
                 self._level(node)
                 self._once(once, "level", node.level, node.span)
+            elif isinstance(node, tree.CareLine):
+                self._care(node)
+                self._once(once, "care", node, node.span)
             elif isinstance(node, tree.SizesLine):
                 self._sizes(node)
                 self._once(once, "sizes", node.names, node.span)
@@ -809,6 +816,7 @@ class _Builder:
             heads[0].span if heads else Span(0, min(end, 1)),
             bounds=tuple(v for kind, v in once.items() if kind.startswith("bound ")),
             join=once.get("join by"),
+            care=once.get("care"),
         )
 
     def _once(self, once: dict[str, Any], kind: str, value: Any, span: Span) -> None:
@@ -833,6 +841,35 @@ class _Builder:
                 node.method.span,
                 "choose one of them; “tail 18 in” behind it changes how long the ends are.",
             )
+
+    def _care(self, node: tree.CareLine) -> None:
+        said: dict[str, tree.Text] = {}
+        for part in node.parts:
+            found = care_named(part.text)
+            if found is None:
+                near = nearest(part.text, care_words())
+                mine = set(part.text.casefold().split())
+                akin = ", ".join(p for p in care_words() if mine & set(p.split()))
+                self._error(
+                    "unknown-name",
+                    f"there is no care “{part.text}”",
+                    f"The words for it are: {akin}."
+                    if akin
+                    else "Each part of the line is a phrase such as “hand wash”, “no bleach”, "
+                    "“dry flat”, “iron low” or “no dry cleaning”.",
+                    part.span,
+                    f"did you mean “{near}”?" if near else "choose among these.",
+                )
+            elif found.of in said:
+                self._error(
+                    "name-twice",
+                    f"the care says two things of {found.of}",
+                    f"“{said[found.of].text}” and “{part.text}” cannot both be followed.",
+                    part.span,
+                    "keep the gentler of the two.",
+                )
+            else:
+                said[found.of] = part
 
     def _level(self, node: tree.LevelLine) -> None:
         levels = ("basic", "easy", "intermediate", "complex")

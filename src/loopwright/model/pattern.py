@@ -9,6 +9,7 @@ from loopwright.notation.source import Source, Span
 from loopwright.notation.tree import (
     Amount,
     BoundLine,
+    CareLine,
     Claim,
     Count,
     Feed,
@@ -32,6 +33,7 @@ Swatch = SwatchLine
 Needle = NeedleLine
 Bound = BoundLine
 JoinBy = JoinByLine
+Care = CareLine
 
 ONE_SIZE = "one"
 EDGE_KINDS = ("garter", "stockinette", "slipped", "seed")
@@ -48,6 +50,11 @@ class Yarn:
     weight: int | None
     fibre: Text | None
     span: Span
+
+    @property
+    def made_of(self) -> str:
+        """What the yarn says it is: its fibre, and its printed name, which often says it."""
+        return " ".join(part.text for part in (self.fibre, self.text) if part is not None)
 
 
 @dataclass(frozen=True, slots=True)
@@ -364,6 +371,7 @@ class Pattern:
     span: Span
     bounds: tuple[Bound, ...] = ()
     join: JoinBy | None = None
+    care: Care | None = None
 
     @property
     def sizes(self) -> tuple[str, ...]:

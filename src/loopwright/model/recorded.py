@@ -347,7 +347,7 @@ def pattern_RowGap(given):
 
 
 def pattern_Pattern(given):
-    def __init__(self, source, title, designer, summary, level, size_names, width, length, gauges, swatches, needles, notions, notes, yarns, shades, strands, stitches, motifs, pieces, references, unknown_words, clashes, gaps, size_lists, span, bounds=given['bounds'], join=given['join']):
+    def __init__(self, source, title, designer, summary, level, size_names, width, length, gauges, swatches, needles, notions, notes, yarns, shades, strands, stitches, motifs, pieces, references, unknown_words, clashes, gaps, size_lists, span, bounds=given['bounds'], join=given['join'], care=given['care']):
         put(self, 'source', source)
         put(self, 'title', title)
         put(self, 'designer', designer)
@@ -375,6 +375,7 @@ def pattern_Pattern(given):
         put(self, 'span', span)
         put(self, 'bounds', bounds)
         put(self, 'join', join)
+        put(self, 'care', care)
     return {'__init__': __init__}
 
 
@@ -443,7 +444,7 @@ RECORDS = {
     "pattern.UnknownWord": ("fe: text span", pattern_UnknownWord),
     "pattern.RowClash": ("fe: motif number again first", pattern_RowClash),
     "pattern.RowGap": ("fe: motif numbers last span", pattern_RowGap),
-    "pattern.Pattern": ("f: source title designer summary level size_names width length gauges swatches needles notions notes yarns shades strands stitches motifs pieces references unknown_words clashes gaps size_lists span bounds= join=", pattern_Pattern),
+    "pattern.Pattern": ("f: source title designer summary level size_names width length gauges swatches needles notions notes yarns shades strands stitches motifs pieces references unknown_words clashes gaps size_lists span bounds= join= care=", pattern_Pattern),
     "stitch.Stitch": ("fe: word takes makes kind abbr meaning yarn source span=", stitch_Stitch),
     "stitch.Found": ("fe: stitch count", stitch_Found),
 }

@@ -111,7 +111,7 @@ def parse(source: Source) -> Parsed:
                 problems.append(result)
                 unclear += 1
                 unclear_length += len(code)
-                if unclear >= MAX_UNCLEAR_LINES or unclear_length >= MAX_UNCLEAR_CHARACTERS:
+                if unclear > MAX_UNCLEAR_LINES or unclear_length > MAX_UNCLEAR_CHARACTERS:
                     problems.append(_gave_up(unclear, number, len(starts), base, code))
                     break
                 continue

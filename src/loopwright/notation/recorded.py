@@ -415,6 +415,19 @@ def tree_LevelLine(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
+def tree_CareLine(given):
+    def __init__(self, parts, span):
+        put(self, 'parts', parts)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.parts, self.span) == (other.parts, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.parts, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
 def tree_SizesLine(given):
     def __init__(self, names, span):
         put(self, 'names', names)
@@ -964,6 +977,7 @@ RECORDS = {
     "tree.PatternLine": ("fe: title span", tree_PatternLine),
     "tree.TextLine": ("fe: kind text span", tree_TextLine),
     "tree.LevelLine": ("fe: level span", tree_LevelLine),
+    "tree.CareLine": ("fe: parts span", tree_CareLine),
     "tree.SizesLine": ("fe: names span", tree_SizesLine),
     "tree.MeasureLine": ("fe: kind quantity span", tree_MeasureLine),
     "tree.GaugeLine": ("fe: stitches rows over fabric needle worked blocking span", tree_GaugeLine),

@@ -167,6 +167,13 @@ class Shaper:
     def level_line(self, word: Token, name: Token) -> tree.LevelLine:
         return tree.LevelLine(self._name(name), self._span(word, name))
 
+    def care_part(self, *words: Token) -> tree.Text:
+        written = self.original[words[0].start_pos : words[-1].end_pos]
+        return tree.Text(written, self._span(words[0], words[-1]))
+
+    def care_line(self, word: Token, *parts: tree.Text) -> tree.CareLine:
+        return tree.CareLine(parts, self._span(word, parts[-1]))
+
     def size_name(self, token: Token) -> tree.Name:
         spelled = self._spelled(token)
         return tree.Name(spelled.strip('"'), self._span(token))

@@ -163,6 +163,14 @@ class LevelLine:
 
 
 @dataclass(frozen=True, slots=True)
+class CareLine:
+    """``care hand wash, no bleach, dry flat``: each part is a phrase of `facts.care`."""
+
+    parts: tuple[Text, ...]
+    span: Span
+
+
+@dataclass(frozen=True, slots=True)
 class SizesLine:
     names: tuple[Name, ...]
     span: Span
@@ -504,6 +512,7 @@ Statement = (
     PatternLine
     | TextLine
     | LevelLine
+    | CareLine
     | SizesLine
     | MeasureLine
     | GaugeLine

@@ -41,11 +41,12 @@ def fabric_of(
     seed: int = 0,
     zoom: int | None = None,
     wide: int = 960,
+    palette: int | None = None,
 ) -> Fabric:
     """Draw a piece in one size, once for each of `choices` (none: in its own colours).
 
-    `zoom` gives a corner in so many pixels a stitch; else the whole piece about `wide` pixels wide.
-    Raises TooLarge for a piece of too many stitches.
+    `zoom` gives a corner in so many pixels a stitch; else the whole piece about `wide` pixels wide;
+    `palette` keeps the PNG to so many colours. Raises TooLarge for a piece of too many stitches.
     """
     shown = list(choices) or [Choice("", {})]
     each = wide if len(shown) == 1 else max(wide * 2 // (len(shown) + 1), 240)
@@ -60,7 +61,7 @@ def fabric_of(
         names = [c.name or f"palette {at}" for at, c in enumerate(shown, 1)]
         words += f" Side by side in other colours: {', '.join(names)}."
     sheet = side_by_side(pictures) if len(pictures) > 1 or shown[0].name else pictures[0][1]
-    return Fabric(png(sheet, words), sheet.shape[1], sheet.shape[0], words)
+    return Fabric(png(sheet, words, palette), sheet.shape[1], sheet.shape[0], words)
 
 
 def cloth_words(pattern: Pattern, walk: Walk, cloth: Cloth, corner: bool) -> str:

@@ -22,6 +22,7 @@ _SWATCH = 30
 _FINE, _MOST_FINER = 4.0, 3
 _LABEL = 26
 _BETWEEN = 24
+_BETTERED = 3  # rounds in which the chosen colours are moved to where they are wanted
 
 
 @dataclass(frozen=True, slots=True)
@@ -165,13 +166,23 @@ def _name(field: ndarray, name: str) -> None:
     field[:] = image
 
 
-def png(picture: ndarray, words: str) -> bytes:
-    """A picture as the bytes of a PNG, its words in it; the same for the same picture."""
+def png(picture: ndarray, words: str, colours: int | None = None) -> bytes:
+    """A picture as the bytes of a PNG, its words in it; the same for the same picture.
+
+    `colours` keeps to so many of them, for a page that carries the picture in itself: a cloth has
+    few yarns and many lights on them, which no eye tells apart.
+    """
     from PIL import Image
     from PIL.PngImagePlugin import PngInfo
 
     out = BytesIO()
     told = PngInfo()
     told.add_itxt("Description", words, "en")
-    Image.fromarray(picture).save(out, "PNG", compress_level=6, pnginfo=told)
+    image = Image.fromarray(picture)
+    if colours is not None:
+        # Without dithering, which would cost more bytes than the colours save.
+        cut = Image.Quantize.MEDIANCUT
+        image = image.quantize(colours, cut, kmeans=_BETTERED, dither=Image.Dither.NONE)
+    small = colours is not None
+    image.save(out, "PNG", compress_level=9 if small else 6, optimize=small, pnginfo=told)
     return out.getvalue()

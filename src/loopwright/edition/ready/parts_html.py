@@ -160,14 +160,15 @@ def root(context, missing=missing):
                 '</h2>\n',
             ))
             for l_2_item in l_1_items:
+                l_2_web = resolve('web')
                 _loop_vars = {}
                 pass
                 t_18.extend((
                     '<p>',
-                    escape(t_9(l_2_item)),
+                    escape(t_9(l_2_item, (undefined(name='web') if l_2_web is missing else l_2_web))),
                     '</p>\n',
                 ))
-            l_2_item = missing
+            l_2_item = l_2_web = missing
             t_18.append(
                 '</section>\n',
             )
@@ -228,12 +229,13 @@ def root(context, missing=missing):
                 yield escape(environment.getitem((undefined(name='heading') if l_0_heading is missing else l_0_heading), l_1_name))
                 yield '</b></p>\n<ul class="plain" role="list">\n'
                 for l_2_text in l_1_texts:
+                    l_2_web = resolve('web')
                     _loop_vars = {}
                     pass
                     yield '<li>'
-                    yield escape(t_9(l_2_text))
+                    yield escape(t_9(l_2_text, (undefined(name='web') if l_2_web is missing else l_2_web)))
                     yield '</li>\n'
-                l_2_text = missing
+                l_2_text = l_2_web = missing
                 yield '</ul>\n'
         l_1_name = l_1_texts = missing
         if environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'personal'), 'changes'):
@@ -254,19 +256,20 @@ def root(context, missing=missing):
                 yield '<tr>'
                 l_2_loop = missing
                 for l_2_cell, l_2_loop in LoopContext(l_1_row, undefined):
+                    l_2_web = resolve('web')
                     _loop_vars = {}
                     pass
                     if environment.getattr(l_2_loop, 'first'):
                         pass
                         yield '<th scope="row">'
-                        yield escape(t_9(t_12(l_2_cell)))
+                        yield escape(t_9(t_12(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</th>'
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_9(t_12(l_2_cell)))
+                        yield escape(t_9(t_12(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</td>'
-                l_2_loop = l_2_cell = missing
+                l_2_loop = l_2_cell = l_2_web = missing
                 yield '</tr>\n'
             l_1_loop = l_1_row = missing
             yield '</tbody>\n</table>\n</div>\n'
@@ -308,12 +311,13 @@ def root(context, missing=missing):
             yield '</caption>\n'
         yield '<thead><tr>'
         for l_1_cell in environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head'):
+            l_1_web = resolve('web')
             _loop_vars = {}
             pass
             yield '<th scope="col">'
-            yield escape(t_9(t_12(l_1_cell)))
+            yield escape(t_9(t_12(l_1_cell), (undefined(name='web') if l_1_web is missing else l_1_web)))
             yield '</th>'
-        l_1_cell = missing
+        l_1_cell = l_1_web = missing
         yield '</tr></thead>\n<tbody>\n'
         l_1_loop = missing
         for l_1_row, l_1_loop in LoopContext(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'rows'), undefined):
@@ -322,19 +326,20 @@ def root(context, missing=missing):
             yield '<tr>'
             l_2_loop = missing
             for l_2_cell, l_2_loop in LoopContext(l_1_row, undefined):
+                l_2_web = resolve('web')
                 _loop_vars = {}
                 pass
                 if (environment.getattr(l_2_loop, 'first') and environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')):
                     pass
                     yield '<th scope="row">'
-                    yield escape(t_9(t_12(l_2_cell)))
+                    yield escape(t_9(t_12(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                     yield '</th>'
                 else:
                     pass
                     yield '<td>'
-                    yield escape(t_9(t_12(l_2_cell)))
+                    yield escape(t_9(t_12(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                     yield '</td>'
-            l_2_loop = l_2_cell = missing
+            l_2_loop = l_2_cell = l_2_web = missing
             yield '</tr>\n'
         l_1_loop = l_1_row = missing
         yield '</tbody>\n</table>\n</div>\n</section>\n'
@@ -365,12 +370,13 @@ def root(context, missing=missing):
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'yarn'))
         yield '</h2>\n'
         for l_1_yarn in environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'yarns'):
+            l_1_web = resolve('web')
             _loop_vars = {}
             pass
             yield '<p>'
-            yield escape(t_9(l_1_yarn))
+            yield escape(t_9(l_1_yarn, (undefined(name='web') if l_1_web is missing else l_1_web)))
             yield '</p>\n'
-        l_1_yarn = missing
+        l_1_yarn = l_1_web = missing
         if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades'):
             pass
             yield '<div class="wide" role="region" aria-labelledby="yarn" tabindex="0">\n<table>\n<thead><tr>'
@@ -389,6 +395,7 @@ def root(context, missing=missing):
                 yield '<tr>'
                 l_2_loop = missing
                 for l_2_name, l_2_loop in LoopContext(t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')), undefined):
+                    l_2_web = resolve('web')
                     _loop_vars = {}
                     pass
                     if environment.getattr(l_2_loop, 'first'):
@@ -401,20 +408,21 @@ def root(context, missing=missing):
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_12(environment.getitem(l_1_shade, l_2_name)))
+                        yield escape(t_9(t_12(environment.getitem(l_1_shade, l_2_name)), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</td>'
-                l_2_loop = l_2_name = missing
+                l_2_loop = l_2_name = l_2_web = missing
                 yield '</tr>\n'
             l_1_loop = l_1_shade = missing
             yield '</tbody>\n</table>\n</div>\n'
         yield '</section>\n'
     for l_1_notice in environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'notices'):
+        l_1_web = resolve('web')
         _loop_vars = {}
         pass
         yield '<p class="notice">'
-        yield escape(l_1_notice)
+        yield escape(t_9(l_1_notice, (undefined(name='web') if l_1_web is missing else l_1_web)))
         yield '</p>\n'
-    l_1_notice = missing
+    l_1_notice = l_1_web = missing
     yield escape(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'cautions', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cautions')))
     yield '\n'
     yield escape(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'notes', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'notes')))
@@ -458,12 +466,19 @@ def root(context, missing=missing):
         yield '</p>\n'
         l_1_loop = missing
         for l_1_chart, l_1_loop in LoopContext(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), undefined):
+            l_1_web = resolve('web')
             _loop_vars = {}
             pass
             yield '<div class="charted'
             yield escape((' wide-chart' if environment.getattr(l_1_chart, 'wide') else cond_expr_undefined("the inline if-expression on line 151 in 'parts.html' evaluated to false and no else section was defined.")))
             yield escape((' long-chart' if (t_7(environment.getattr(l_1_chart, 'strips')) > 1) else cond_expr_undefined("the inline if-expression on line 151 in 'parts.html' evaluated to false and no else section was defined.")))
-            yield '">\n<h3 id="chart-'
+            yield '"'
+            if (undefined(name='web') if l_1_web is missing else l_1_web):
+                pass
+                yield ' data-motif="'
+                yield escape(environment.getattr(l_1_chart, 'motif'))
+                yield '"'
+            yield '>\n<h3 id="chart-'
             yield escape(environment.getattr(l_1_loop, 'index'))
             yield '">'
             yield escape(environment.getattr(l_1_chart, 'title'))
@@ -524,7 +539,7 @@ def root(context, missing=missing):
                 yield '</tr>\n'
             l_2_line = missing
             yield '</tbody>\n</table>\n</div>\n</div>\n</div>\n'
-        l_1_loop = l_1_chart = missing
+        l_1_loop = l_1_chart = l_1_web = missing
         yield '</section>\n'
     if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'schematics'):
         pass
@@ -559,6 +574,7 @@ def root(context, missing=missing):
                 yield '<tr>'
                 l_3_loop = missing
                 for l_3_cell, l_3_loop in LoopContext(l_2_row, undefined):
+                    l_3_web = resolve('web')
                     _loop_vars = {}
                     pass
                     if environment.getattr(l_3_loop, 'first'):
@@ -569,9 +585,9 @@ def root(context, missing=missing):
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_9(l_3_cell))
+                        yield escape(t_9(l_3_cell, (undefined(name='web') if l_3_web is missing else l_3_web)))
                         yield '</td>'
-                l_3_loop = l_3_cell = missing
+                l_3_loop = l_3_cell = l_3_web = missing
                 yield '</tr>\n'
             l_2_loop = l_2_row = missing
             yield '</tbody>\n</table>\n'
@@ -585,11 +601,14 @@ def root(context, missing=missing):
         yield '</section>\n'
     l_1_loop = missing
     for l_1_section, l_1_loop in LoopContext(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), undefined):
+        l_1_part = missing
         _loop_vars = {}
         pass
+        l_1_part = environment.getattr(l_1_loop, 'index0')
+        _loop_vars['part'] = l_1_part
         yield '<section class="part level-'
         yield escape((2 if (environment.getattr(l_1_section, 'level') <= 2) else 3))
-        yield escape((' bare' if (not environment.getattr(l_1_section, 'lines')) else cond_expr_undefined("the inline if-expression on line 201 in 'parts.html' evaluated to false and no else section was defined.")))
+        yield escape((' bare' if (not environment.getattr(l_1_section, 'lines')) else cond_expr_undefined("the inline if-expression on line 202 in 'parts.html' evaluated to false and no else section was defined.")))
         yield ' '
         yield escape(t_13(l_1_section))
         yield ' '
@@ -614,12 +633,21 @@ def root(context, missing=missing):
             yield '<ul class="lines" role="list">\n'
             l_2_loop = missing
             for (l_2_line, l_2_tag), l_2_loop in LoopContext(t_14(l_1_section), undefined):
+                l_2_web = resolve('web')
                 _loop_vars = {}
                 pass
                 yield '<li class="'
                 yield escape(environment.getattr(l_2_line, 'kind'))
-                yield escape((' change' if l_2_tag else cond_expr_undefined("the inline if-expression on line 212 in 'parts.html' evaluated to false and no else section was defined.")))
-                yield '">'
+                yield escape((' change' if l_2_tag else cond_expr_undefined("the inline if-expression on line 213 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield '"'
+                if (undefined(name='web') if l_2_web is missing else l_2_web):
+                    pass
+                    yield ' data-at="'
+                    yield escape((undefined(name='part') if l_1_part is missing else l_1_part))
+                    yield '.'
+                    yield escape(environment.getattr(l_2_loop, 'index0'))
+                    yield '"'
+                yield '>'
                 if l_2_tag:
                     pass
                     yield '<span class="tag" aria-hidden="true">'
@@ -633,7 +661,7 @@ def root(context, missing=missing):
                     yield escape(environment.getattr(l_2_line, 'label'))
                     yield '</b> '
                 yield '<span class="text">'
-                yield escape(environment.getattr(l_2_line, 'text'))
+                yield escape((t_9(environment.getattr(l_2_line, 'text'), (undefined(name='web') if l_2_web is missing else l_2_web)) if (undefined(name='web') if l_2_web is missing else l_2_web) else environment.getattr(l_2_line, 'text')))
                 yield '</span>'
                 if environment.getattr(l_2_line, 'count'):
                     pass
@@ -659,19 +687,19 @@ def root(context, missing=missing):
                             _loop_vars = {}
                             pass
                             yield '<span class="box'
-                            yield escape((' five' if t_16(environment.getattr(l_4_loop, 'index'), 5) else cond_expr_undefined("the inline if-expression on line 220 in 'parts.html' evaluated to false and no else section was defined.")))
+                            yield escape((' five' if t_16(environment.getattr(l_4_loop, 'index'), 5) else cond_expr_undefined("the inline if-expression on line 221 in 'parts.html' evaluated to false and no else section was defined.")))
                             yield '"></span>'
                         l_4_loop = l_4_box = missing
                         yield '</span>\n'
                     l_3_loop = l_3_number = l_3_range = missing
                     yield '</span>'
                 yield '</li>\n'
-            l_2_loop = l_2_line = l_2_tag = missing
+            l_2_loop = l_2_line = l_2_tag = l_2_web = missing
             yield '</ul>\n'
         yield '</section>\n'
-    l_1_loop = l_1_section = missing
+    l_1_loop = l_1_section = l_1_part = missing
 
 blocks = {}
-debug_info = '1=110&2=115&3=120&6=135&7=144&8=148&9=152&10=157&11=162&16=173&19=175&20=179&21=182&23=186&24=189&26=191&28=194&29=197&31=201&32=204&37=212&39=215&40=217&41=220&42=223&44=225&45=229&50=234&53=237&55=246&56=251&62=268&63=272&67=276&68=279&70=282&71=285&72=288&78=294&80=297&83=299&84=302&86=305&88=314&89=319&97=337&98=340&102=351&103=353&104=355&106=357&108=360&109=362&110=366&112=369&115=372&117=381&118=386&126=406&127=410&129=413&130=415&131=417&132=419&134=422&136=424&138=428&139=432&146=446&148=449&149=451&150=455&151=459&152=462&154=466&155=468&156=472&161=481&163=496&164=500&174=524&176=527&177=530&179=534&180=537&182=540&185=542&187=551&188=556&192=573&193=576&200=582&201=586&202=593&203=595&204=598&206=605&209=607&211=611&212=615&213=618&214=625&215=631&216=633&217=638&219=642&220=647'
+debug_info = '1=110&2=115&3=120&6=135&7=144&8=148&9=152&10=157&11=163&16=174&19=176&20=180&21=183&23=187&24=190&26=192&28=195&29=198&31=202&32=205&37=213&39=216&40=218&41=221&42=224&44=226&45=231&50=236&53=239&55=248&56=253&62=271&63=275&67=279&68=282&70=285&71=288&72=291&78=297&80=300&83=302&84=305&86=308&88=318&89=323&97=342&98=345&102=356&103=358&104=360&106=362&108=365&109=367&110=372&112=375&115=378&117=387&118=392&126=413&127=418&129=421&130=423&131=425&132=427&134=430&136=432&138=436&139=440&146=454&148=457&149=459&150=463&151=468&152=477&154=481&155=483&156=487&161=496&163=511&164=515&174=539&176=542&177=545&179=549&180=552&182=555&185=557&187=566&188=571&192=589&193=592&200=598&201=602&202=605&203=612&204=614&205=617&207=624&210=626&212=630&213=635&214=646&215=653&216=659&217=661&218=666&220=670&221=675'
 
-MARK = '3.1.6 8362 56fa7d60'
+MARK = '3.1.6 8616 df9041c3'
