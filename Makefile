@@ -53,7 +53,7 @@ fuzz-long: setup
 	@$(BIN)/python tests/fuzz/long.py --minutes $(or $(MINUTES),10)
 
 bench-shelf: setup
-	@$(DRAW) $(BIN)/python tests/bench/shelf.py
+	@$(DRAW) $(BIN)/python tests/bench/shelves.py
 
 mutation: setup
 	@$(BIN)/python tests/mutation/run.py
