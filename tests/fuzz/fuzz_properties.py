@@ -1,7 +1,8 @@
 """What must hold for every source, whatever it holds. A property that is broken raises `Broken`.
 
 Bounds: a check takes at most `SECONDS + SECONDS_A_KILOBYTE` of processor time for each kilobyte,
-and at most `MEGABYTES + MEGABYTES_A_KILOBYTE` of memory that Python counts.
+and at most `MEGABYTES + MEGABYTES_A_KILOBYTE` of memory that Python counts. Some ten times what the
+dearest of 4,482 sources changed word by word took here (0.05 s, 0.4 MB).
 """
 
 from __future__ import annotations
@@ -29,9 +30,9 @@ from loopwright.notation.format import format_source
 from loopwright.notation.parse import Parsed, parse
 from loopwright.notation.source import Source
 
-SECONDS, SECONDS_A_KILOBYTE = 1.0, 0.5
+SECONDS, SECONDS_A_KILOBYTE = 0.5, 0.25
 PATIENCE = 1.0  # a run that counts its code is slower
-MEGABYTES, MEGABYTES_A_KILOBYTE = 16.0, 4.0
+MEGABYTES, MEGABYTES_A_KILOBYTE = 4.0, 1.0
 MOST_ROWS = 3000  # rows that are listed, drawn and printed one by one here
 MOST_WISHED = 2000  # and more of them are not resized: the editions print them all
 EDITIONS = ("text", "html", "spoken", "lesson")
