@@ -46,14 +46,14 @@ test: lint
 fuzz: setup
 	@LOOPWRIGHT_FUZZ=$(or $(TRIES),200) $(BIN)/python -m pytest -n 2 tests/fuzz
 
-# Before a release. Atheris is asked for by nothing else, so it is not among the tests' packages.
+# Before a release. Atheris is asked for by nothing else, so it is an extra of its own.
 fuzz-long: setup
 	@$(BIN)/python -c "import atheris" 2>/dev/null || \
-		$(BIN)/python -m pip install --quiet --disable-pip-version-check "atheris==3.*"
+		$(BIN)/python -m pip install --quiet --disable-pip-version-check -e '.[fuzz]'
 	@$(BIN)/python tests/fuzz/long.py --minutes $(or $(MINUTES),10)
 
 bench-shelf: setup
-	@$(DRAW) $(BIN)/python tests/bench/shelf.py
+	@$(DRAW) $(BIN)/python tests/bench/shelves.py
 
 mutation: setup
 	@$(BIN)/python tests/mutation/run.py

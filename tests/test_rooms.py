@@ -28,7 +28,7 @@ ORDER = (
     ("edition",),
     ("compile", "files", "starter"),
     ("build", "api"),
-    ("commands", "shelf", "cli", "__main__", "__init__"),
+    ("commands", "shelf", "crew", "cli", "__main__", "__init__"),
 )
 LEVEL = {room: level for level, rooms in enumerate(ORDER) for room in rooms}
 

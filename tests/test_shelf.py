@@ -10,12 +10,14 @@ import sys
 import threading
 import time
 from collections.abc import Iterator
+from contextlib import suppress
 from pathlib import Path
 
 import pytest
 
 from loopwright import cli, shelf
 from loopwright.build import BuildOptions
+from loopwright.notation.bounds import MAX_BYTES
 from loopwright.shelf import RECORD, Done, Job, build_job, jobs_in, run_in_pool, run_on_scheduler
 
 TEXT = BuildOptions(("text",))
@@ -167,12 +169,11 @@ def test_a_killed_worker_loses_nothing(monkeypatch: pytest.MonkeyPatch, tmp_path
     assert not any(d.trouble for d in done)
 
 
-def test_an_interrupt_stops_cleanly(tmp_path: Path) -> None:
-    here = tmp_path / "shelf"
+def begun(here: Path, out: Path) -> subprocess.Popen[str]:
+    """A build of a shelf in a group of its own, with the first pages written."""
     here.mkdir()
     for n in range(400):
         (here / f"{n}.loop").write_text(source(f"P{n}", 20 + n))
-    out = tmp_path / "out"
     command = [sys.executable, "-m", "loopwright", "build", str(here), "--out", str(out),
                "--to", "text,html", "--jobs", "2"]  # fmt: skip
     process = subprocess.Popen(
@@ -181,16 +182,109 @@ def test_an_interrupt_stops_cleanly(tmp_path: Path) -> None:
     deadline = time.monotonic() + 60
     while len(list(out.glob("*.html"))) < 5 and time.monotonic() < deadline:
         time.sleep(0.02)
-    os.killpg(process.pid, signal.SIGINT)
+    return process
+
+
+def group_of(leader: int) -> list[int]:
+    """The processes of a group that still run."""
+    found = []
+    for path in Path("/proc").glob("[0-9]*/stat"):
+        with suppress(OSError):
+            state, _, group = path.read_text().rpartition(")")[2].split()[:3]
+            if int(group) == leader and state != "Z":
+                found.append(int(path.parent.name))
+    return found
+
+
+@pytest.mark.parametrize(
+    ("number", "whole_group"), [(signal.SIGINT, True), (signal.SIGINT, False),
+                                (signal.SIGTERM, True), (signal.SIGTERM, False)],
+)  # fmt: skip
+def test_an_interrupt_stops_cleanly(tmp_path: Path, number: int, whole_group: bool) -> None:
+    out = tmp_path / "out"
+    process = begun(tmp_path / "shelf", out)
+    (os.killpg if whole_group else os.kill)(process.pid, number)
     _, err = process.communicate(timeout=60)
     assert process.returncode == 130
     assert "stopped" in err and "Traceback" not in err
+    assert group_of(process.pid) == []
     # What the record names is there, whole; no temporary file is left.
     built = json.loads((out / RECORD).read_text())["built"]
     assert 0 < len(built) < 400
     for entry in built.values():
         assert all((out / name).is_file() for name in entry["files"])
     assert [p.name for p in out.iterdir() if p.name.startswith(".") and p.name != RECORD] == []
+
+
+def test_a_killed_build_leaves_no_workers(tmp_path: Path) -> None:
+    process = begun(tmp_path / "shelf", tmp_path / "out")
+    os.kill(process.pid, signal.SIGKILL)
+    process.communicate(timeout=60)
+    deadline = time.monotonic() + 30
+    while group_of(process.pid) and time.monotonic() < deadline:
+        time.sleep(0.05)
+    assert group_of(process.pid) == []
+
+
+def test_what_cannot_be_read_fails_alone(
+    folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (folder / "large.loop").write_bytes(b"-" * (MAX_BYTES + 1))
+    (folder / "gone.loop").symlink_to(folder / "nowhere")
+    os.mkfifo(folder / "pipe.loop")
+    assert build(folder, "--to", "text", "--out", tmp_path / "out") == 1
+    lines = capsys.readouterr().out.splitlines()
+    assert "large.loop: larger than 8 MB" in lines[-2]
+    assert lines[-1] == "3 built, 0 unchanged, 1 failed"
+
+
+def test_a_file_that_is_not_there_is_named(
+    folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert build(folder / "one.loop", folder / "tow.loop", "--out", tmp_path / "out") == 2
+    err = capsys.readouterr().err
+    assert "there is no file" in err and "tow.loop" in err and "write" not in err
+
+
+def _fails_on_one(job: Job, options: BuildOptions) -> Done:
+    if job.stem == "two":
+        raise KeyError("knot")
+    return Done(job.path, ((f"{job.stem}.txt", b"x"),), "")
+
+
+def test_a_fault_of_the_program_takes_one_pattern_and_not_the_shelf(
+    folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str],
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:  # fmt: skip
+    monkeypatch.setattr(shelf, "_built", _fails_on_one)
+    assert build(folder, "--to", "text", "--out", tmp_path / "out", "--jobs", "1") == 1
+    lines = capsys.readouterr().out.splitlines()
+    assert lines[-2:] == [
+        f"failed: {folder / 'two.loop'}: the program failed on it (KeyError: 'knot')",
+        "2 built, 0 unchanged, 1 failed",
+    ]
+
+
+def test_on_a_terminal_there_is_a_bar_and_else_plain_lines(folder: Path, tmp_path: Path) -> None:
+    import pty
+
+    mine, theirs = pty.openpty()
+    process = subprocess.Popen(
+        [sys.executable, "-m", "loopwright", "build", str(folder), "--to", "text", "--out",
+         str(tmp_path / "out")],
+        stdout=subprocess.PIPE, stderr=theirs, env={**os.environ, "TERM": "xterm", "COLUMNS": "80"},
+    )  # fmt: skip
+    os.close(theirs)
+    shown = b""
+    with suppress(OSError):  # the other end is closed
+        while part := os.read(mine, 4096):
+            shown += part
+    out, _ = process.communicate(timeout=60)
+    os.close(mine)
+    assert process.returncode == 0
+    assert b"building" in shown and "━".encode() in shown and b"3/3" in shown
+    assert b"[1/3]" not in shown
+    assert out.decode().splitlines() == ["3 built, 0 unchanged, 0 failed"]
 
 
 # --- Dask's scheduler -----------------------------------------------------------------------------
@@ -243,7 +337,7 @@ def test_a_scheduler_builds_each_exactly_once_though_a_worker_is_killed(
         if len(seen) == 5:
             threading.Thread(target=processes[1].kill).start()
     assert sorted(d.path for d in seen) == sorted(job.path for job in jobs)
-    assert not any(d.trouble for d in seen)
+    assert [d.trouble for d in seen if d.trouble] == []
     assert processes[1].wait(timeout=10) != 0
 
 

@@ -88,16 +88,17 @@ def problem_Problem(given):
 
 
 def shelf_Job(given):
-    def __init__(self, path, data, stem):
+    def __init__(self, path, data, stem, trouble=given['trouble']):
         put(self, 'path', path)
         put(self, 'data', data)
         put(self, 'stem', stem)
+        put(self, 'trouble', trouble)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.path, self.data, self.stem) == (other.path, other.data, other.stem)
+            return (self.path, self.data, self.stem, self.trouble) == (other.path, other.data, other.stem, other.trouble)
         return NotImplemented
     def __hash__(self):
-        return hash((self.path, self.data, self.stem))
+        return hash((self.path, self.data, self.stem, self.trouble))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -122,6 +123,6 @@ RECORDS = {
     "problem.Edit": ("fe: span text", problem_Edit),
     "problem.Fix": ("fe: title edits", problem_Fix),
     "problem.Problem": ("fe: rule severity title message span labels= help= sizes= fix=", problem_Problem),
-    "shelf.Job": ("fe: path data stem", shelf_Job),
+    "shelf.Job": ("fe: path data stem trouble=", shelf_Job),
     "shelf.Done": ("fe: path made trouble lost=", shelf_Done),
 }

@@ -11,19 +11,19 @@ import hashlib
 import json
 import logging
 import os
-import signal
 from collections.abc import Iterable, Iterator, Sequence
-from concurrent.futures import ProcessPoolExecutor, as_completed
-from concurrent.futures.process import BrokenProcessPool
 from contextlib import suppress
-from dataclasses import asdict
+from dataclasses import asdict, replace
+from functools import partial
 from pathlib import Path
 from typing import Any
 
 from loopwright import __version__
 from loopwright.build import BuildOptions, build_editions
 from loopwright.compile import check_source
+from loopwright.crew import run_crew
 from loopwright.files import write_inside
+from loopwright.notation.bounds import MAX_BYTES
 from loopwright.notation.source import Source
 from loopwright.record import dataclass
 
@@ -35,11 +35,15 @@ _TRIES = 3  # a worker that is killed takes its pattern down; it is not the patt
 
 @dataclass(frozen=True, slots=True)
 class Job:
-    """One source to build: its path, its bytes, and what its outputs are called (no suffix)."""
+    """One source to build: its path, its bytes, and what its outputs are called (no suffix).
+
+    `trouble` says why its bytes could not be read, if so.
+    """
 
     path: str
     data: bytes
     stem: str
+    trouble: str = ""
 
     def key(self, options: BuildOptions) -> str:
         """What the outputs depend on: source, options and program version, as one hash."""
@@ -63,8 +67,8 @@ class Done:
 def jobs_in(paths: Sequence[str]) -> list[Job]:
     """The sources of files and folders (with all below them), in order, each once.
 
-    Raises OSError where a path cannot be read, and ValueError where a folder holds no source or
-    two sources would be written under one name.
+    Raises ValueError where there is nothing at a path, where a folder holds no source, or where
+    two sources would be written under one name. A source that cannot be read is a job that says so.
     """
     jobs: list[Job] = []
     seen: set[Path] = set()
@@ -78,13 +82,28 @@ def jobs_in(paths: Sequence[str]) -> list[Job]:
             other = names.setdefault(stem.casefold(), str(path))
             if other != str(path):
                 raise ValueError(f"{other} and {path} would both be written as {stem}")
-            jobs.append(Job(str(path), path.read_bytes(), stem))
+            jobs.append(_read(path, stem))
     return jobs
+
+
+def _read(path: Path, stem: str) -> Job:
+    """A source's bytes, no more of them than a source may have."""
+    try:
+        with path.open("rb") as file:
+            data = file.read(MAX_BYTES + 1)
+    except OSError as error:
+        return Job(str(path), b"", stem, f"it cannot be read: {error.strerror}")
+    if len(data) > MAX_BYTES:
+        most = MAX_BYTES // 1_000_000
+        return Job(str(path), b"", stem, f"larger than {most} MB, more than any source needs")
+    return Job(str(path), data, stem)
 
 
 def _sources(given: Path) -> Iterator[tuple[Path, str]]:
     """The sources at a path, each with the name of its outputs: the path below the folder."""
     if not given.is_dir():
+        if not given.exists():
+            raise ValueError(f"there is no file {given}")
         yield given, given.stem
         return
     found = [
@@ -143,6 +162,16 @@ def _digest(path: Path) -> str:
 def build_job(job: Job, options: BuildOptions) -> Done:
     """Check and build one source. Pure but for the fonts; never raises for what it holds."""
     try:
+        return _built(job, options)
+    except Exception as error:
+        # A fault of the program in one pattern is told as that; the shelf goes on without it.
+        return Done(job.path, (), f"the program failed on it ({type(error).__name__}: {error})")
+
+
+def _built(job: Job, options: BuildOptions) -> Done:
+    if job.trouble:
+        return Done(job.path, (), job.trouble)
+    try:
         text = job.data.decode("utf-8-sig")
     except UnicodeDecodeError as error:
         return Done(job.path, (), f"no UTF-8 text (byte {error.start + 1:,} cannot be read)")
@@ -162,11 +191,28 @@ def build_job(job: Job, options: BuildOptions) -> Done:
     return Done(job.path, tuple(made), "; ".join(failed))
 
 
-def warm_up(kinds: Sequence[str]) -> None:
-    """Load what a worker of a pool needs once, before its first pattern."""
-    # Ctrl-C reaches the whole group; the caller alone answers it.
-    signal.signal(signal.SIGINT, signal.SIG_IGN)
-    if "pdf" in kinds:
+_FIRST = b"""pattern "First"
+  gauge 20 stitches 28 rows = 10 cm
+yarn wool: 50 g 100 m
+shade grey of wool, colour #808080
+strand A feeds grey
+motif plain over n
+  row 1: * k1 *
+  row 2: * p1 *
+piece cloth flat
+  cast on 8
+  work plain x2
+  bind off
+"""
+"""Built before a pool starts, so that its workers begin with all that a pattern needs loaded."""
+
+
+def warm_up(options: BuildOptions) -> None:
+    """Load what the patterns of a shelf need, once."""
+    pages = tuple(kind for kind in options.kinds if kind != "pdf")
+    _built(Job("first.loop", _FIRST, "first"), replace(options, kinds=("html", *pages)))
+    if "pdf" in options.kinds:
+        # Loaded, but no page is set here: that may start threads, which no fork takes along.
         from loopwright.edition.pdf import NativeLibrariesMissing, load_weasyprint
 
         with suppress(NativeLibrariesMissing):
@@ -182,26 +228,26 @@ def run_here(jobs: Sequence[Job], options: BuildOptions) -> Iterator[Done]:
 def run_in_pool(jobs: Sequence[Job], options: BuildOptions, workers: int) -> Iterator[Done]:
     """Build in `workers` processes; gives each job's result once, as it comes.
 
-    A worker that is killed breaks its pool: what it was doing is given to a new one, a few times.
+    A worker that is killed takes its pattern down; it is not the pattern's fault, and another
+    builds it, a few times. Where the caller stops taking results, the workers are stopped at once.
     """
-    waiting = {job.path: job for job in jobs}
-    for _ in range(_TRIES):
-        pool = ProcessPoolExecutor(workers, initializer=warm_up, initargs=(options.kinds,))
-        try:
-            # Nothing keeps a future behind its result: a shelf's pages would fill the memory.
-            for future in as_completed(
-                [pool.submit(build_job, job, options) for job in waiting.values()]
-            ):
-                done = future.result()
-                del waiting[done.path]
-                yield done
-        except BrokenProcessPool:
-            continue
-        finally:
-            pool.shutdown(wait=False, cancel_futures=True)
-        return
-    for path in waiting:
-        yield Done(path, (), "the process that built it was stopped", lost=True)
+    yield from run_crew(
+        jobs,
+        partial(_build_with, options),
+        _lost,
+        workers,
+        partial(warm_up, options),
+        lambda job: len(job.data),
+        _TRIES,
+    )
+
+
+def _build_with(options: BuildOptions, job: Job) -> Done:
+    return build_job(job, options)
+
+
+def _lost(job: Job) -> Done:
+    return Done(job.path, (), "the process that built it was stopped", lost=True)
 
 
 def run_on_scheduler(jobs: Sequence[Job], options: BuildOptions, address: str) -> Iterator[Done]:

@@ -1,7 +1,8 @@
 """What must hold for every source, whatever it holds. A property that is broken raises `Broken`.
 
 Bounds: a check takes at most `SECONDS + SECONDS_A_KILOBYTE` of processor time for each kilobyte,
-and at most `MEGABYTES + MEGABYTES_A_KILOBYTE` of memory that Python counts.
+and at most `MEGABYTES + MEGABYTES_A_KILOBYTE` of memory that Python counts. Some ten times what the
+dearest of 4,482 sources changed word by word took here (0.05 s, 0.4 MB).
 """
 
 from __future__ import annotations
@@ -11,6 +12,7 @@ import re
 import time
 import tracemalloc
 from collections.abc import Callable
+from typing import Any
 
 from loopwright.build import BuildOptions, build_editions
 from loopwright.check.checked import Checked
@@ -20,22 +22,37 @@ from loopwright.compile import check_source
 from loopwright.edition.errata import Version, errata
 from loopwright.edition.listing import rows_json, rows_table
 from loopwright.fit.asked import Wish
+from loopwright.fit.fitting import fit_json, fit_table
+from loopwright.fit.nearest import fits
 from loopwright.fit.resize import CannotResize, resize
 from loopwright.fit.table import before_after
 from loopwright.notation.format import format_source
 from loopwright.notation.parse import Parsed, parse
 from loopwright.notation.source import Source
 
-SECONDS, SECONDS_A_KILOBYTE = 1.0, 0.5
+SECONDS, SECONDS_A_KILOBYTE = 0.5, 0.25
 PATIENCE = 1.0  # a run that counts its code is slower
-MEGABYTES, MEGABYTES_A_KILOBYTE = 16.0, 4.0
+MEGABYTES, MEGABYTES_A_KILOBYTE = 4.0, 1.0
 MOST_ROWS = 3000  # rows that are listed, drawn and printed one by one here
 MOST_WISHED = 2000  # and more of them are not resized: the editions print them all
 EDITIONS = ("text", "html", "spoken", "lesson")
-WISHES: tuple[dict[str, str], ...] = (
-    {"width": "60cm"}, {"length": "90cm"}, {"width": "31 in", "length": "40 in"}, {"scale": "130%"},
+ALSO = (
+    BuildOptions(("text", "html"), large=True),
+    BuildOptions(("text", "html"), language="de", counts="all"),
+    BuildOptions(("text", "html"), terms="uk", units="in"),
+    BuildOptions(("text",), language="fr"),
+    BuildOptions(("text",), language="es", large=True),
+)
+"""Of these one more is built; which, follows from the length of the source."""
+WISHES: tuple[dict[str, Any], ...] = (
+    {"width": "60cm"},
+    {"length": "90cm"},
+    {"width": "31 in", "length": "40 in"},
+    {"scale": "130%"},
     {"scale": "70%"},
-)  # fmt: skip
+    {"gauge": ["17½ stitches 25 rows = 10 cm"]},
+    {"add_size": "grand 80 cm x 100 cm"},
+)
 
 
 class Broken(AssertionError):
@@ -199,6 +216,9 @@ def renders(found: Checked) -> None:
         return
     made, failed = build_editions(found, BuildOptions(EDITIONS), "fuzz")
     holds(len(made) == len(EDITIONS) and not failed, "an edition is not made", failed)
+    also = ALSO[len(found.source.text) % len(ALSO)]
+    made, failed = build_editions(found, also, "fuzz")
+    holds(len(made) == len(also.kinds) and not failed, "another edition is not made", failed)
     version = Version(found.pattern, found.walks)
     holds(not errata(version, version, None), "a pattern differs from itself")
 
@@ -207,6 +227,9 @@ def resizes(found: Checked) -> None:
     """rows(resize(x)) checks: new counts bring no error, or a sentence says why there are none."""
     if found.has_errors or sum(walk.rows for walk in found.walks) > MOST_WISHED:
         return
+    places, _ = fits(found, (None,) * len(found.pattern.sizes))
+    fit_table(found, places)
+    json.dumps(fit_json(found, places), allow_nan=False)
     chosen = WISHES[len(found.source.text) % len(WISHES)]
     try:
         wish = Wish.of(found.pattern, **chosen)

@@ -36,7 +36,7 @@ ROOT = HERE.parents[1]
 POOL = [path.read_text("utf-8") for path in sorted((ROOT / "examples").rglob("*.loop"))]
 LONGEST = 6_000  # bytes of a source
 PATIENCE = 4.0  # times the stated seconds: the counted code is slower, and the machine is shared
-SWOLLEN = 48_000  # kilobytes by which one source may raise the peak before its memory is counted
+SWOLLEN = 24_000  # kilobytes by which one source may raise the peak before its memory is counted
 
 
 class Harness:

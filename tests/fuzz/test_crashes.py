@@ -91,3 +91,30 @@ piece p flat
   bind off
 """
     properties.layout_holds(text)
+
+
+def test_a_spread_between_rows_of_a_motif_that_has_none(check: Check) -> None:
+    text = """pattern "S"
+  gauge 20 stitches 28 rows = 10 cm
+  length 20 cm
+motif rib over 4n
+  round 1: * k2 p2 *
+motif smooth
+motif widen
+  round 1: k1 m1 * k1 *
+piece p round
+  cast on 38
+  work rib for 18 rounds
+  spread widen until 58 stitches in smooth to length
+  bind off
+"""
+    properties.everything(text)
+    assert "cast-on-misfit" in rules(check(text))
+
+
+@pytest.mark.parametrize("body", ["(* p1 *) x2to gap", "(* p1 *) x2 to gap"])
+def test_words_that_end_a_fill_mean_the_same_in_any_spacing(check: Check, body: str) -> None:
+    """A group with a fill is no slip of print; the counting says what is wrong with it."""
+    text = f'pattern "S"\npiece p flat\n  cast on 9\n  row: {body}\n  bind off\n'
+    properties.everything(text)
+    assert rules(check(text)) == ["fill-unclear"]

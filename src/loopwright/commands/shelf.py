@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import signal
 import sys
+import threading
+import time
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
@@ -21,6 +24,9 @@ from loopwright.shelf import (
     run_on_scheduler,
     workers_of,
 )
+
+_SAVED_EVERY = 10.0
+"""Seconds after which what is done is noted, so that a process that is killed loses little."""
 
 
 class Progress(Protocol):
@@ -48,8 +54,9 @@ def build_shelf(
     by_path = {job.path: job for job in todo}
     failures: list[Done] = []
     built = 0
+    saved = time.monotonic()
     try:
-        with _progress(len(todo)) as progress:
+        with _stopped_by_term(), _progress(len(todo)) as progress:
             for done in _results(todo, options, workers, scheduler):
                 for name, data in done.made:
                     write_inside(folder, name, data)
@@ -58,6 +65,9 @@ def build_shelf(
                 else:
                     built += 1
                     record.note(by_path[done.path], options, done.made)
+                if time.monotonic() - saved > _SAVED_EVERY:
+                    record.save()
+                    saved = time.monotonic()
                 progress.one(done.path, done.trouble)
     finally:
         # What is done stays done, whatever stops the rest.
@@ -86,6 +96,23 @@ def _results(
         return
     number = min(workers_of(workers), len(jobs))
     yield from run_here(jobs, options) if number < 2 else run_in_pool(jobs, options, number)
+
+
+def _stop(number: int, frame: object) -> None:
+    raise KeyboardInterrupt
+
+
+@contextmanager
+def _stopped_by_term() -> Iterator[None]:
+    """A call to end the process is answered as Ctrl-C is: what is done is noted first."""
+    if threading.current_thread() is not threading.main_thread():
+        yield
+        return
+    before = signal.signal(signal.SIGTERM, _stop)
+    try:
+        yield
+    finally:
+        signal.signal(signal.SIGTERM, before)
 
 
 class _Lines:

@@ -268,6 +268,8 @@ def _work(
     tapes: TapesLike,
 ) -> Lines:
     rows = [tapes.of(row.body, size) for row in motif.rows]
+    if not rows:
+        return state  # none could be read, or none is written: that is said elsewhere
     amount = item.amount
     if isinstance(amount, UntilStitches):
         solver.form(motif, state)

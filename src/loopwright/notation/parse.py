@@ -19,7 +19,9 @@ from loopwright.notation.terminals import LINE_WORDS, expected_text, keyword
 from loopwright.notation.tree import (
     Count,
     FillOf,
+    GroupOf,
     NeedleLine,
+    Node,
     Placed,
     RowLine,
     RowSpan,
@@ -221,7 +223,7 @@ def _parse_line(code: str, base: int, tokens: Memo | None, source: Source) -> _R
         statement: Any = reader.parse(code.translate(_LOWER), tokens)
     except Unread as error:
         return _unclear(code, base, error, source)
-    if isinstance(statement, RowLine) and " to " in code.translate(_LOWER):
+    if isinstance(statement, RowLine) and "to" in code.translate(_LOWER):
         printed = _printed_end(statement, code, base, source)
         if printed is not None:
             return printed
@@ -324,13 +326,20 @@ def _printed_end(row: RowLine, code: str, base: int, source: Source) -> Problem 
     """``k to last 2``: words that end a fill, as print has them, where no fill stands before."""
     fill = False
     for step in row.body.steps if isinstance(row.body, Steps) else ():
-        fill = fill or isinstance(step, FillOf)
+        fill = fill or _fills(step)
         if isinstance(step, Special) and step.kind in ("last", "gap"):
             if not fill:
                 answer = _habit(code, source)
                 return _answered(answer, code, base, step.span) if answer is not None else None
             fill = False
     return None
+
+
+def _fills(step: Node) -> bool:
+    """Whether a step is a fill, or a group that holds one."""
+    if isinstance(step, GroupOf):
+        return any(map(_fills, step.steps))
+    return isinstance(step, FillOf)
 
 
 def _habit(code: str, source: Source) -> Answer | None:
