@@ -68,25 +68,22 @@ def write_whole(path: Path, data: bytes) -> None:
 
     Keeps the mode of a file that is replaced. Raises OSError.
     """
-    import tempfile
-
     path.parent.mkdir(parents=True, exist_ok=True)
     real = Path(os.path.realpath(path)) if path.is_symlink() else path
-    handle, temporary = tempfile.mkstemp(prefix=f".{real.name[:40]}.", dir=real.parent)
+    # Named before it is made: an interrupt while it is being made finds it too.
+    temporary = real.parent / f".{real.name[:40]}.{os.urandom(8).hex()}"
     try:
-        with os.fdopen(handle, "wb") as file:
+        with temporary.open("xb") as file:
             file.write(data)
             file.flush()
             os.fsync(file.fileno())
         if real.exists():
-            os.chmod(temporary, real.stat().st_mode & 0o777)
-        else:
-            mask = os.umask(0)
-            os.umask(mask)
-            os.chmod(temporary, 0o666 & ~mask)
-        os.replace(temporary, real)
+            temporary.chmod(real.stat().st_mode & 0o777)
+        temporary.replace(real)
+    except FileExistsError:
+        raise  # the file of that name is not ours
     except BaseException:
-        Path(temporary).unlink(missing_ok=True)
+        temporary.unlink(missing_ok=True)
         raise
 
 
