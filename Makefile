@@ -10,7 +10,7 @@ ifneq ($(wildcard /opt/homebrew/lib),)
 DRAW := DYLD_FALLBACK_LIBRARY_PATH=/opt/homebrew/lib:/usr/local/lib:/usr/lib
 endif
 
-.PHONY: help setup demo test fuzz mutation lint format docs tables bench clean
+.PHONY: help setup demo test fuzz mutation lint format docs tables records bench clean
 
 help:
 	@echo "make demo    compile $(EXAMPLE) to a PDF, an HTML page and a text, into $(OUT)/"
@@ -21,6 +21,7 @@ help:
 	@echo "make format  put the Python code into its one layout"
 	@echo "make docs    make the page of rules and the picture in the README anew"
 	@echo "make tables  make the parser's tables anew from the grammar"
+	@echo "make records  write the methods of the dataclasses out anew"
 	@echo "make bench   measure, and print a table of ratios"
 	@echo "make setup   make or bring up to date .venv (the others do it by themselves)"
 	@echo "make clean   remove what was made, .venv too"
@@ -42,6 +43,7 @@ test: lint
 # The long run before a release: the same properties, two hundred times as many tries.
 fuzz: setup
 	@LOOPWRIGHT_FUZZ=$(or $(TRIES),200) $(BIN)/python -m pytest -n 2 tests/fuzz
+
 mutation: setup
 	@$(BIN)/python tests/mutation/run.py
 
@@ -64,6 +66,9 @@ tables: setup
 		from loopwright.notation.tables import make_tables; \
 		print(make_tables(grammar_text()), end='')" > grammars/loop.table.new
 	@mv grammars/loop.table.new grammars/loop.table
+
+records: setup
+	@$(BIN)/python .ci/records.py
 
 bench: setup
 	@$(DRAW) $(BIN)/python tests/bench/run.py

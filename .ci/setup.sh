@@ -80,6 +80,8 @@ if [ "$(cat "$stamp" 2>/dev/null || true)" != "$want" ]; then
     rm -f "$stamp"
     .venv/bin/python -m pip install --quiet --disable-pip-version-check -e '.[test]' </dev/null ||
         stop "pip could not install the package; its message stands above"
+    # Where Python may not write its compiled files later on, they are there all the same.
+    .venv/bin/python -m compileall -q src grammars templates >/dev/null 2>&1 || true
     printf '%s\n' "$want" >"$stamp"
 fi
 
@@ -112,4 +114,9 @@ fi
 # Some tests look at the pages of a PDF; they are skipped without these tools.
 if ! command -v pdftoppm >/dev/null 2>&1; then
     apt_install poppler-utils || say "setup: without poppler (pdftoppm) some tests are skipped"
+fi
+
+# The page is tested in a real browser.
+if ! command -v chromium >/dev/null 2>&1 && ! command -v chromium-browser >/dev/null 2>&1; then
+    apt_install chromium || say "setup: without chromium the tests of the page are skipped"
 fi

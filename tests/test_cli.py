@@ -445,9 +445,26 @@ def test_the_starter_and_python_m_are_the_same_program(tmp_path: Path) -> None:
 def test_doctor_finds_what_is_there(capsys: pytest.CaptureFixture[str]) -> None:
     assert cli.main(["doctor"]) == 0
     out = capsys.readouterr().out
-    for name in ("lark", "weasyprint", "pango", "fonts"):
+    for name in ("lark", "weasyprint", "rich", "babel", "pango", "fonts", "cache"):
         assert f"ok       {name}" in out
     assert "MISSING" not in out
+
+
+def test_doctor_does_not_miss_what_is_an_option(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    import importlib.metadata
+
+    known = importlib.metadata.version
+
+    def version(name: str) -> str:
+        if name == "distributed":
+            raise importlib.metadata.PackageNotFoundError(name)
+        return known(name)
+
+    monkeypatch.setattr(importlib.metadata, "version", version)
+    assert cli.main(["doctor"]) == 0
+    assert "install it with: pip install 'loopwright[shelf]'" in capsys.readouterr().out
 
 
 def test_doctor_names_what_is_missing(

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from loopwright.build import BuildOptions, build_editions
 from loopwright.check.checked import Checked
@@ -11,6 +10,7 @@ from loopwright.compile import check_source
 from loopwright.fit.resize import Wish
 from loopwright.fit.resize import resize as resize_checked
 from loopwright.notation.source import Source
+from loopwright.record import replace
 
 
 def read(text: str, name: str = "source.loop") -> Source:

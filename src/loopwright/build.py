@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from typing import Literal
 
 from loopwright.check.checked import Checked
@@ -13,6 +12,7 @@ from loopwright.edition.language import catalogue
 from loopwright.edition.pictures import with_pictures
 from loopwright.edition.voice import Voice
 from loopwright.edition.words import make_document
+from loopwright.record import dataclass, replace
 
 KINDS = ("pdf", "html", "text", "spoken", "lesson")
 _PAGES = ("pdf", "html", "text")
@@ -85,9 +85,10 @@ def build_editions(
             except NativeLibrariesMissing as error:
                 failed.append(str(error))
         elif kind == "html":
-            from loopwright.edition.html import render_html
+            from loopwright.edition.web import render_page
 
-            made.append((f"{name}.html", render_html(document).encode("utf-8")))
+            sizes = _pages_of_sizes(checked, options, document)
+            made.append((f"{name}.html", render_page(document, sizes).encode("utf-8")))
         elif kind == "spoken":
             made.append((f"{name}-spoken.txt", _spoken(checked, options).encode("utf-8")))
         elif kind == "lesson":
@@ -97,6 +98,23 @@ def build_editions(
 
             made.append((f"{name}.txt", render_text(document).encode("utf-8")))
     return made, failed
+
+
+def _pages_of_sizes(checked: Checked, options: BuildOptions, document: Document) -> list[Document]:
+    """What the page shows when one size is picked; none where it has one size only.
+
+    The cloth is drawn once: it says itself of which size it is.
+    """
+    if options.size is not None or len(checked.pattern.sizes) < 2:
+        return []
+    out = []
+    for size in checked.pattern.sizes:
+        alone = document_of(checked, replace(options, size=size))
+        drawn = with_pictures(
+            alone, checked.pattern, checked.walks, size, options.units, document.cloth
+        )
+        out.append(drawn)
+    return out
 
 
 def _each_size(

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import os
 import sys
-import tempfile
 from pathlib import Path
 
 from loopwright.notation.bounds import MAX_BYTES
@@ -69,6 +68,8 @@ def write_whole(path: Path, data: bytes) -> None:
 
     Keeps the mode of a file that is replaced. Raises OSError.
     """
+    import tempfile
+
     path.parent.mkdir(parents=True, exist_ok=True)
     real = Path(os.path.realpath(path)) if path.is_symlink() else path
     handle, temporary = tempfile.mkstemp(prefix=f".{real.name[:40]}.", dir=real.parent)

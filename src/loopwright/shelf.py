@@ -16,7 +16,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from concurrent.futures import ProcessPoolExecutor, as_completed
 from concurrent.futures.process import BrokenProcessPool
 from contextlib import suppress
-from dataclasses import asdict, dataclass
+from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
@@ -25,6 +25,7 @@ from loopwright.build import BuildOptions, build_editions
 from loopwright.compile import check_source
 from loopwright.files import write_inside
 from loopwright.notation.source import Source
+from loopwright.record import dataclass
 
 RECORD = ".loopwright-shelf.json"
 """What was built from what, in the output folder. It may be deleted at any time."""

@@ -106,3 +106,29 @@ def sizes(count: int) -> str:
         f"piece body flat\n  cast on {widths}\n  work rib for {rows} rows\n"
         f"  row: k{fills} * k1 *\n  row: purl\n  work rib x8\n  bind off\n"
     )
+
+
+def chart(side: int) -> str:
+    """A motif of so many rows over so many stitches, with every kind of symbol in it."""
+    units = ("k1 p1", "yo k2tog", "ssk yo", "k2", "k2", "sl1 wyif k1", "p2")
+    rows = "\n".join(
+        f"  row {number}: "
+        + " ".join(units[(number * 3 + at * 5 + at // 4) % 7] for at in range(side // 2))
+        for number in range(1, side + 1)
+    )
+    return (
+        'pattern "Chart"\n  gauge 20 stitches 28 rows = 10 cm\n\n'
+        f"motif m over {side}\n{rows}\n\npiece p flat\n  cast on {side}\n  work m x2\n  bind off\n"
+    )
+
+
+_CLOTH = ("knit", "purl", "* k3 sl1 *", "* k1 p3 *")
+
+
+def cloth(stitches: int, rows: int) -> str:
+    """A piece of so many stitches and rows in two colours, with purls and slips."""
+    lines = [
+        f"  row in {'AB'[number // 2 % 2]}: {_CLOTH[number % len(_CLOTH)]}\n"
+        for number in range(rows)
+    ]
+    return HEAD.format(count=stitches) + "".join(lines) + TAIL

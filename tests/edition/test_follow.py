@@ -97,7 +97,8 @@ def test_a_repeat_is_ticked_at_its_own_line() -> None:
     body = (
         "motif m over 2n\n  row 1: * k1 p1 *\n  row 2: * p1 k1 *\n"
         "  row 3: * k1 p1 *\n  row 4: knit\n"
-        "piece p flat\n  cast on 20\n  work m for 14 rows\n  rows 2: knit\n  work m x3\n  bind off\n"
+        "piece p flat\n  cast on 20\n  work m for 14 rows\n  rows 2: knit\n"
+        "  work m x3\n  bind off\n"
     )
     motif = "Row 1 (RS): Row 2 (WS): Row 3 (RS): Row 4 (WS):"
     assert _lines(body) == [

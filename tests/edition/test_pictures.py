@@ -129,10 +129,11 @@ def test_the_pdf_is_the_same_every_time() -> None:
 
 def test_the_pdf_writer_answers_for_the_document_s_own_picture_alone() -> None:
     own = "data:image/png;base64,aGVsbG8="
-    fetcher = _own_fonts_only({own})
-    assert fetcher.fetch(own).read() == b"hello"
-    with pytest.raises(ValueError, match="fetches nothing"):
-        fetcher.fetch("data:image/png;base64,aGVsbG9v")
+    fetcher = _own_fonts_only({"loopwright-picture:0": own})
+    assert fetcher.fetch("loopwright-picture:0").read() == b"hello"
+    for address in (own, "data:image/png;base64,aGVsbG9v", "loopwright-picture:1"):
+        with pytest.raises(ValueError, match="fetches nothing"):
+            fetcher.fetch(address)
 
 
 def test_a_chart_of_sixty_by_sixty_is_set_in_well_under_a_second(check: Check) -> None:

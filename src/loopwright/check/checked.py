@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.count.proof import Proof
 from loopwright.count.walk import Tapes, Walk
 from loopwright.model.pattern import Pattern
 from loopwright.notation.source import Source
 from loopwright.problem import Problem
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True, eq=False)

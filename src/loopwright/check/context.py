@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 
 from loopwright.check.yarn_news import NO_NEWS, YarnNews
 from loopwright.count.affine import CountSet
+from loopwright.count.columns import slipping_bodies
 from loopwright.count.proof import Proof
+from loopwright.count.strands import Pickup, pickups
 from loopwright.count.walk import Finding, Tapes, Walk
 from loopwright.model.pattern import Motif, Pattern, Piece
 from loopwright.notation.source import Span
 from loopwright.notation.tree import form_text
 from loopwright.problem import ERROR, Fix, Label, Problem
+from loopwright.record import dataclass, field
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -25,6 +27,8 @@ class Context:
     proofs: tuple[Proof, ...]
     tapes: Tapes
     yarn: YarnNews = NO_NEWS
+    _pickups: dict[int, tuple[Pickup, ...]] = field(default_factory=dict)
+    _slipping: list[set[int]] = field(default_factory=list)
 
     @property
     def sizes(self) -> tuple[str, ...]:
@@ -32,6 +36,20 @@ class Context:
 
     def proof_of(self, motif: Motif, size: int) -> Proof | None:
         return next((p for p in self.proofs if p.motif is motif and p.size == size), None)
+
+    @property
+    def slipping(self) -> set[int]:
+        """The ids of the bodies that slip a stitch, found once for all rules."""
+        if not self._slipping:
+            self._slipping.append(slipping_bodies(self.pattern))
+        return self._slipping[0]
+
+    def pickups_of(self, walk: Walk) -> tuple[Pickup, ...]:
+        """Where each strand is taken up in a walk, found once for all rules."""
+        found = self._pickups.get(id(walk))
+        if found is None:
+            found = self._pickups[id(walk)] = tuple(pickups(self.pattern, walk))
+        return found
 
     def walks_of(self, piece: Piece) -> tuple[Walk, ...]:
         return tuple(walk for walk in self.walks if walk.piece is piece)

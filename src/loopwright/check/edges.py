@@ -7,12 +7,12 @@ by how a stitch looks from the right side, which a wrong-side row turns round.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
 from itertools import pairwise
 
 from loopwright.model.body import Fill, Group, Step, Stitches
 from loopwright.model.pattern import Row
 from loopwright.problem import Edit
+from loopwright.record import dataclass, field
 
 MAX_INFERRED = 8
 

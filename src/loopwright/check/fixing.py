@@ -5,12 +5,12 @@ from __future__ import annotations
 import re
 from bisect import bisect_left
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass
 
 from loopwright.check.checked import Checked
 from loopwright.notation.rewrite import apply_edits
 from loopwright.notation.source import Source
 from loopwright.problem import Edit, Fix, Problem
+from loopwright.record import dataclass
 
 Check = Callable[[Source], Checked]
 

@@ -6,11 +6,10 @@ parts are put together, and a part repeated any number of times is put together 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.model.body import Body, Fill, Group, Step, Stitches
 from loopwright.notation.source import Span
 from loopwright.notation.tree import Special
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from loopwright.check.context import Context
 from loopwright.count.walk import Finding
@@ -11,6 +10,7 @@ from loopwright.model.body import specials_of
 from loopwright.model.pattern import Hold, LeaveLive, Pattern, Piece, PieceRow, Take
 from loopwright.notation.near import nearest
 from loopwright.notation.source import Span
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.check.context import Context, count_of, listed
 from loopwright.count.row import Misfit
 from loopwright.count.tape import stitches_of
 from loopwright.count.walk import Finding
 from loopwright.model.body import Fill
 from loopwright.model.pattern import Motif, PieceRow, Row, Work
+from loopwright.notation.format import format_steps
 from loopwright.notation.source import Span
 from loopwright.problem import Edit, Fix
+from loopwright.record import dataclass
 
 _FEW = 3
 """Fewer stitches than these are a slip of the count, hardly a short row."""
@@ -81,9 +81,8 @@ def _parts(context: Context, row: Row, size: int) -> _Parts | None:
     parts = (steps[:at], steps[at + 1 :], fill.steps)
     source = context.pattern.source
     spans = [row.in_body(part[0].span.to(part[-1].span)) if part else None for part in parts]
-    texts = [
-        " ".join(source.slice(span).replace(",", " ").split()) if span else "" for span in spans
-    ]
+    # Case and spacing are the writer's; only other steps are another text.
+    texts = [format_steps(source.slice(span).replace(",", " ")) if span else "" for span in spans]
     takes = [stitches_of(part, size)[0] for part in parts]
     return _Parts(
         (texts[0], texts[1], texts[2]),

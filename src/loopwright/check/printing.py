@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections import Counter
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 from loopwright.check.context import listed
 from loopwright.notation.source import Source, Span
 from loopwright.problem import ADVICE, ERROR, WARNING, Edit, Problem
+from loopwright.record import dataclass
 
 WIDTH = 88
 MAX_SHOWN = 50
@@ -57,6 +56,8 @@ def problem_text(problem: Problem, source: Source, style: Style = Style()) -> st
 
 
 def _wrapped(text: str) -> list[str]:
+    import textwrap
+
     return textwrap.wrap(
         text, WIDTH, initial_indent="  ", subsequent_indent="  ", break_on_hyphens=False
     )

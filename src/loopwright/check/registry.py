@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import importlib
-import pkgutil
 from functools import lru_cache
+from pathlib import Path
 
 from loopwright.check import rules
 from loopwright.check.context import Context
@@ -15,10 +15,9 @@ from loopwright.problem import Problem
 @lru_cache(maxsize=1)
 def all_rules() -> tuple[Rule, ...]:
     """Every rule, by name. A rule is a module of `check.rules` with a ``RULE``."""
-    found = [
-        importlib.import_module(f"{rules.__name__}.{module.name}").RULE
-        for module in pkgutil.iter_modules(rules.__path__)
-    ]
+    # Not pkgutil, which loads inspect: a tenth of a check's time.
+    files = Path(rules.__path__[0]).glob("[!_]*.py")
+    found = [importlib.import_module(f"{rules.__name__}.{path.stem}").RULE for path in files]
     return tuple(sorted(found, key=lambda rule: rule.name))
 
 

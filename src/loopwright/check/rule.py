@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
 
 from loopwright.check.context import Context
 from loopwright.problem import Problem
+from loopwright.record import dataclass
 
 Check = Callable[[Context], Iterable[Problem]]
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import pairwise
 
 from loopwright.check.context import Context
@@ -12,6 +11,7 @@ from loopwright.model.pattern import CastOn, Pattern, PieceRow, Row, Work
 from loopwright.notation.quantity import Quantity, read_number
 from loopwright.notation.source import Span
 from loopwright.notation.tree import ForRows, Times, ToLength, UntilSpent, UntilStitches
+from loopwright.record import dataclass
 
 _LIST = re.compile(r"[\d.¼½¾⅓⅔⅛⅜⅝⅞]+(?:/[\d.¼½¾⅓⅔⅛⅜⅝⅞]+)+")
 

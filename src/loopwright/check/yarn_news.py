@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.notation.source import Span
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -13,6 +12,7 @@ from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, Usage, report,
 from loopwright.commands.resize import wish_options
 from loopwright.compile import check_source
 from loopwright.files import read_source, write_inside
+from loopwright.record import replace
 
 if TYPE_CHECKING:
     from loopwright.build import BuildOptions

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import json
 import sys
 from pathlib import Path
 from typing import TextIO
@@ -58,6 +57,8 @@ def run(args: argparse.Namespace) -> int:
             say(f"loopwright: {error}")
             unread += 1
     if args.json:
+        import json
+
         files = [
             {
                 "file": c.source.name,

@@ -7,15 +7,15 @@ import importlib
 import platform
 import sys
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from loopwright import __version__
 from loopwright.commands.border import BAD_CALL, OK
+from loopwright.record import dataclass
 
 HELP = "say what this machine has and what is missing, with the line that installs it"
 EXAMPLE = "loopwright doctor"
 
-_PACKAGES = ("lark", "jinja2", "pint", "weasyprint", "numpy", "pillow")
+_PACKAGES = ("lark", "jinja2", "pint", "weasyprint", "numpy", "pillow", "rich", "babel")
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +54,8 @@ def examine() -> Iterator[Finding]:
         yield _package(name)
     yield _native()
     yield _fonts()
+    yield Finding("cache", True, "none is used: tables and templates come ready with the package")
+    yield _scheduler()
 
 
 def _package(name: str) -> Finding:
@@ -63,6 +65,15 @@ def _package(name: str) -> Finding:
         return Finding(name, True, version(name))
     except PackageNotFoundError:
         return Finding(name, False, "not installed", f"pip install {name}")
+
+
+def _scheduler() -> Finding:
+    """Dask's scheduler, which only a shelf on several machines asks for."""
+    found = _package("distributed")
+    if found.fine:
+        return found
+    needed = "not installed; only build --scheduler needs it"
+    return Finding("distributed", True, needed, "pip install 'loopwright[shelf]'")
 
 
 def _native() -> Finding:

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import argparse
 import json
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from loopwright.commands.border import BAD_PATTERN, OK, Usage, miscounted, report, say
 from loopwright.compile import check_source
 from loopwright.files import read_source
+from loopwright.record import replace
 
 if TYPE_CHECKING:
     from loopwright.model.pattern import Pattern

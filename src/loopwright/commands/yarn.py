@@ -49,8 +49,7 @@ def _row(text: str) -> int:
 
 def run(args: argparse.Namespace) -> int:
     """Run it; gives the exit status."""
-    from dataclasses import replace
-
+    from loopwright.record import replace
     from loopwright.yarn.report import yarn_report
     from loopwright.yarn.swap import read_other
     from loopwright.yarn.table import rows_json, rows_text, yarn_json, yarn_text

@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from fractions import Fraction
 from math import gcd
+from typing import TYPE_CHECKING
+
+from loopwright.record import dataclass
+
+if TYPE_CHECKING:
+    from fractions import Fraction
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,12 +131,12 @@ class CountSet:
 
     def nearest(self, wanted: float | Fraction) -> int | None:
         """The member nearest to a number; of two equally near ones the larger."""
-        exact = Fraction(wanted)
-        floor = exact.numerator // exact.denominator
-        low, high = self.below(floor), self.above(floor + (0 if exact == floor else 1))
+        parts, whole = wanted.as_integer_ratio()
+        floor = parts // whole
+        low, high = self.below(floor), self.above(floor + (1 if parts % whole else 0))
         if low is None or high is None:
             return low if high is None else high
-        return low if exact - low < high - exact else high
+        return low if parts - low * whole < high * whole - parts else high
 
     def congruent(self, factor: Fraction, offset: Fraction, modulus: int) -> CountSet:
         """The members x for which ``factor * x + offset`` is a multiple of `modulus`.

@@ -9,13 +9,13 @@ of cells; everything else is answered with None, never with a guess.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from math import lcm
 
 from loopwright.count.tape import FILL, Tape
 from loopwright.model.body import Body, Fill, Group, Step, Stitches, words_of
 from loopwright.model.pattern import Pattern, PieceRow, Row
 from loopwright.notation.tree import Special
+from loopwright.record import dataclass
 
 MAX_WIDTH = 2_000
 """Cells a laid-out row may have."""
@@ -174,12 +174,16 @@ def lay_out(
     large.
     """
     laid: list[LaidRow] = []
+    known: dict[tuple[int, int], tuple[Cell, ...] | None] = {}  # equal lines share a body
     total = 0
     if len(rows) * reps > MAX_CELLS // 4:
         return None
     for _ in range(reps):
         for row, tape in zip(rows, tapes, strict=True):
-            cells = cells_of(row.body, tape, size, count)
+            key = (id(row.body), count)
+            if key not in known:
+                known[key] = cells_of(row.body, tape, size, count)
+            cells = known[key]
             if cells is None:
                 return None
             total += len(cells)

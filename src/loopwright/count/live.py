@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.count.affine import Affine
+from loopwright.record import dataclass
 
 Parts = tuple[Affine, ...]
 """Stitches between the markers (and the ends), nearest first."""

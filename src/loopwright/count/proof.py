@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from loopwright.count.affine import Affine, CountSet, Range
 from loopwright.count.live import Live
 from loopwright.count.repeat import Repeater, Snag
-from loopwright.count.solve import TapesLike, holds_on
 from loopwright.count.tape import PLACE, Tape
 from loopwright.model.pattern import Motif
+from loopwright.record import dataclass
+
+if TYPE_CHECKING:
+    from loopwright.count.solve import TapesLike
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +57,8 @@ def prove(motif: Motif, size: int, tapes: TapesLike, repeater: Repeater) -> Proo
         for row, tape in pairs
         if row not in bad and row.as_row is None and (not tape.fills or tape.fills[0].takes > 1)
     ]
+    from loopwright.count.solve import holds_on
+
     holds = holds_on(motif, size, tapes)
     always = all(snag.misfit.always for snag in snags)
     # A fill whose unit is no multiple of the form's is a slip in the row, not a form too wide.

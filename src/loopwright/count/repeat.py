@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
-
 from loopwright.count.affine import Affine, Range
 from loopwright.count.live import Live, total, unworked
 from loopwright.count.row import ONCE, Misfit, Outcome, work_row
 from loopwright.count.tape import Tape
 from loopwright.model.pattern import Row
 from loopwright.notation.bounds import MAX_GEOMETRIC, MAX_NUMBER
+from loopwright.record import dataclass, replace
 
 Pair = tuple[Row, Tape]
 

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
 from math import gcd
 
 from loopwright.count.affine import Affine, Range, first_negative, first_not_zero
 from loopwright.count.live import Live, Parts, after_row, summed
 from loopwright.count.tape import FILL, FIXED, GAP, LAST, PLACE, REMOVE, SLIP, TURN, Op, Tape
 from loopwright.notation.source import Span
+from loopwright.record import dataclass, replace
 
 ONCE = Range(0, 0)
 
@@ -19,7 +19,8 @@ class Misfit:
 
     `kind` is ``short`` (stitches are left over), ``over`` (there are too few), ``uneven`` (the
     fill does not come out), ``past`` (the place where the fill should end lies behind already),
-    ``no-gap``, ``no-marker``, ``marker-missed`` or ``trouble``. `n` is the first n
+    ``no-gap``, ``no-marker``, ``marker-missed``, ``trouble`` or ``held`` (it takes stitches back
+    whose number is not known here). `n` is the first n
     (or repeat, from 0) at which it happens and `have` the stitches of the stretch there; `before`
     and `after` are the fixed stitches around the fill of `unit` (0: no fill). `segment` counts
     the stretches between markers from 0, of `segments`. `always` is true where it happens at
@@ -72,6 +73,9 @@ def work_row(tape: Tape, live: Live, over: Range = ONCE) -> Outcome:
     """Work a row for every n of `over` at once."""
     if tape.broken:
         return Outcome(live.ahead, None, (), (0.0, 0.0))
+    if tape.asks:
+        # Nobody has said yet how many stitches its holders give back (`Tape.with_held`).
+        return _fail(Misfit("held", over.low, 0, 0, 0, 0, 0, 1, True, tape.asks[0].span))
     if tape.trouble is not None:
         kind, span = tape.trouble
         return _fail(Misfit("trouble", over.low, 0, 0, 0, 0, 0, 1, True, span, kind))

@@ -8,7 +8,6 @@ tries the members of the set one by one.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import Protocol
 
@@ -33,6 +32,7 @@ from loopwright.model.pattern import (
     Work,
 )
 from loopwright.notation.tree import Count, ForRows, Times, UntilStitches
+from loopwright.record import dataclass
 
 _BEYOND = (TURN, LAST, GAP, TAKE)
 _MANY = 3  # three repeats show whether a motif adds evenly; that is all a congruence needs

@@ -9,7 +9,7 @@ before the first change and after the last count together as one gap.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,12 +9,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from loopwright.count.walk import Bound, Cast, Said, Walk, Worked
 from loopwright.model.pattern import BindOff, JoinRound, LeaveLive, Motif, Pattern, Remark, Row
 from loopwright.notation.source import Span
 from loopwright.notation.tree import Name
+from loopwright.record import dataclass
 
 RIGHT, LEFT = "right", "left"
 _NEXT = "next"  # cast on: the strand hangs where the first row begins

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
 
 from loopwright.model.body import Body, Fill, Group, Step, Stitches, words_of
 from loopwright.notation.bounds import MAX_MARKERS
 from loopwright.notation.source import Span
 from loopwright.notation.tree import Special
+from loopwright.record import dataclass, replace
 
 FIXED, FILL, PLACE, SLIP, REMOVE, TURN, LAST, GAP, TAKE = range(9)
 _MARKERS = {"pm": PLACE, "sm": SLIP, "rm": REMOVE}
@@ -151,11 +151,15 @@ class _Maker:
         self.trouble: tuple[str, Span] | None = None
 
     def add(self, steps: tuple[Step, ...]) -> None:
-        for step in steps:
+        plain = 0  # the steps before this place are in the tape
+        for at, step in enumerate(steps):
+            if not self.turned and _is_plain(step):
+                continue
+            if plain < at:
+                self._fixed(steps[plain:at])
+            plain = at + 1
             if self.turned:
                 self.trouble = ("turned", step.span)
-            elif _is_plain(step):
-                self._fixed(step)
             elif isinstance(step, Fill):
                 self._fill(step)
             elif isinstance(step, Group):
@@ -168,6 +172,8 @@ class _Maker:
                 self._marker(step)
             if self.trouble is not None:
                 return
+        if plain < len(steps):
+            self._fixed(steps[plain:])
 
     def _group(self, step: Group) -> None:
         """A group with markers or fills, written out; its markers bound how often."""
@@ -180,8 +186,10 @@ class _Maker:
             if self.trouble is not None or before == (len(self.ops), self.markers):
                 return
 
-    def _fixed(self, step: Step) -> None:
-        found = _measure((step,), self.size)
+    def _fixed(self, steps: tuple[Step, ...]) -> None:
+        """Plain steps beside each other, at once."""
+        found = _measure(steps, self.size)
+        span = steps[0].span if len(steps) == 1 else steps[0].span.to(steps[-1].span)
         self.even = self.even and found.even
         last = self.ops[-1] if self.ops else None
         if last is not None and last.kind == FIXED and not last.name:
@@ -190,10 +198,10 @@ class _Maker:
                 last.takes + found.takes,
                 last.makes + found.makes,
                 last.yarn + found.yarn,
-                last.span.to(step.span),
+                last.span.to(span),
             )
         else:
-            self.ops.append(Op(FIXED, found.takes, found.makes, found.yarn, step.span))
+            self.ops.append(Op(FIXED, found.takes, found.makes, found.yarn, span))
 
     def _fill(self, step: Fill) -> None:
         found = _measure(step.steps, self.size)

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
-
 from loopwright.model.pattern import Piece
 from loopwright.notation.source import Span
+from loopwright.record import dataclass, field
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass, field, replace
 from math import lcm
 from typing import Protocol
 
@@ -11,7 +10,6 @@ from loopwright.count.affine import Affine, CountSet
 from loopwright.count.live import Live, end_to_end, parted, summed, total
 from loopwright.count.measure import height_of_row, width_gauge
 from loopwright.count.repeat import Chunk, Entry, Repeater, Snag
-from loopwright.count.solve import counts_for
 from loopwright.count.spread import spread_over_rows
 from loopwright.count.tape import Tape, tape_of
 from loopwright.count.waiting import Holders, Waiting
@@ -39,6 +37,7 @@ from loopwright.model.pattern import (
 from loopwright.notation.bounds import MAX_NUMBER, MAX_SPREAD_ROWS
 from loopwright.notation.source import Span
 from loopwright.notation.tree import ForRows, Times, ToLength, UntilSpent, UntilStitches
+from loopwright.record import dataclass, field, replace
 
 _TRIED = 64
 """Counts walked on each side for a cast-on that fits."""
@@ -619,13 +618,17 @@ class _Walker:
     def _count_for_width(self, item: CastOn) -> int | None:
         width = self.piece.width or self.pattern.width
         gauge = width_gauge(self.pattern, self.piece)
-        if width is None or width.unit is None:
+        if width is None:
             self._find("gauge-missing", item.span, "width")
             return None
+        if width.unit is None:
+            return None  # said by unit-missing
         if gauge is None or gauge.over.unit is None:
             self._find("gauge-missing", item.span, "gauge")
             return None
         wanted = width.mm(self.size) * gauge.stitches / gauge.over.mm()
+        from loopwright.count.solve import counts_for
+
         counts = counts_for(self.pattern, self.piece, self.size, self.tapes)
         found = counts.nearest(wanted)
         if found is None or not 1 <= found <= MAX_NUMBER:
@@ -639,11 +642,13 @@ class _Walker:
         return self.tapes.of(row.body, self.size)
 
     def _following_tape(self, item: Item | None) -> Tape | None:
+        """The row behind an item; None also where it takes stitches whose number is not known."""
+        tape: Tape | None = None
         if isinstance(item, PieceRow):
-            return self._tape(item.row)
-        if isinstance(item, Work) and item.motif is not None and item.motif.rows:
-            return self._tape(item.motif.rows[0])
-        return None
+            tape = self._tape(item.row)
+        elif isinstance(item, Work) and item.motif is not None and item.motif.rows:
+            tape = self._tape(item.motif.rows[0])
+        return None if tape is None or tape.asks else tape
 
     def _piece_row(self, index: int, item: PieceRow, following: Item | None) -> bool:
         if item.first is not None and item.last is not None:
@@ -787,6 +792,8 @@ class _Walker:
         """The nearest cast-ons below and above that the whole piece can be walked with; 0: none."""
         if self.instead is not None:
             return 0, 0  # a walk that only tries a count proposes no other
+        from loopwright.count.solve import counts_for
+
         counts = counts_for(self.pattern, self.piece, self.size, self.tapes)
         if counts.is_empty:
             counts = form_set(motif)
@@ -860,7 +867,7 @@ class _Walker:
 
     def _reps_to_length(self, item: Work | Spread, motif: Motif, amount: ToLength) -> int | None:
         measure = amount.measure or self.piece.length or self.pattern.length
-        if measure is None or (measure.unit is None and amount.measure is None):
+        if measure is None:
             self._find("gauge-missing", amount.span, "length")
             return None
         if measure.unit is None:

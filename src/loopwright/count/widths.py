@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.count.live import total
 from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.walk import Cast, Walk, Worked
 from loopwright.model.pattern import Gauge, Motif, Pattern
 from loopwright.notation.source import Span
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 
 from loopwright.facts.words import terms
 from loopwright.model.stitch import Stitch
+from loopwright.record import dataclass, field
 
 FAMILIES = (
     "knit {a} together",

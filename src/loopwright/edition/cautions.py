@@ -7,7 +7,6 @@ pieces; where holes matter, by the rows too. A caution is plain, and gives way t
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 
 from loopwright.edition.catalogue import Catalogue
 from loopwright.facts.care import care_named, felts, is_acrylic
@@ -15,6 +14,7 @@ from loopwright.facts.tables import table
 from loopwright.facts.words import safety_caution
 from loopwright.model.body import words_of
 from loopwright.model.pattern import Care, Pattern, Remark
+from loopwright.record import dataclass
 
 SLEEP_ADVICE = (
     "Follow the safe-sleep advice of your own country and of your health visitor or doctor."

@@ -7,9 +7,8 @@ template computes a number or chooses a word.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.edition.catalogue import ENGLISH, Catalogue
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,7 +110,8 @@ class FollowStep:
 
     `tick` is the line that is ticked, by the places of section and line (None: each row's own).
     `counted` tells rows from steps between them (cast on, join); `piece` counts from 0; `before` is
-    how often the motif was worked whole in this run before the step.
+    how often the motif was worked whole in this run before the step; `round` tells rounds from
+    rows.
     """
 
     rows: tuple[FollowRow, ...]
@@ -120,6 +120,7 @@ class FollowStep:
     counted: bool = True
     piece: int = 0
     before: int = 0
+    round: bool = False
 
 
 @dataclass(frozen=True, slots=True)

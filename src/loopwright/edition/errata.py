@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from difflib import SequenceMatcher
 
 from loopwright.count.walk import Walk
@@ -11,6 +10,7 @@ from loopwright.edition.document import Document, Line, Section
 from loopwright.edition.voice import Voice
 from loopwright.edition.words import make_document
 from loopwright.model.pattern import Pattern
+from loopwright.record import dataclass
 
 HEADING = "Changes since the last print"
 UNCHANGED = "Nothing that is printed has changed."
@@ -87,7 +87,7 @@ def errata(
 
 def with_errata(doc: Document, changes: tuple[Change, ...]) -> Document:
     """The document with a last section that lists the changes."""
-    from dataclasses import replace
+    from loopwright.record import replace
 
     words = doc.catalogue
     if not changes:

@@ -6,11 +6,11 @@ Made while a piece is written for one size; with several sizes there is no one o
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field, replace
 
 from loopwright.count.walk import Worked
 from loopwright.edition.document import FollowRow, FollowStep
 from loopwright.model.pattern import Motif, Row
+from loopwright.record import dataclass, field, replace
 
 Place = tuple[int, int]
 """A line: the place of its section among the sections, its own place in the section."""
@@ -18,9 +18,13 @@ Place = tuple[int, int]
 
 @dataclass(slots=True)
 class Follower:
-    """Collects the steps of one piece. Rows are known by identity: each is one line of a block."""
+    """Collects the steps of one piece. Rows are known by identity: each is one line of a block.
+
+    `round` is whether what comes next is worked in the round.
+    """
 
     steps: list[FollowStep] = field(default_factory=list)
+    round: bool = False
     _printed: dict[int, FollowRow] = field(default_factory=dict)
     _kept: list[Row] = field(default_factory=list)
 
@@ -38,23 +42,26 @@ class Follower:
         """One row, so many times, ticked off at its own line."""
         found = self._rows((row,))
         if found and times:
-            self.steps.append(FollowStep(found, times, (found[0].section, found[0].line)))
+            self.steps.append(
+                FollowStep(found, times, (found[0].section, found[0].line), round=self.round)
+            )
 
     def first(self, rows: Sequence[Row]) -> None:
         """Rows of a motif as they are written out."""
         found = self._rows(rows)
         if found:
-            self.steps.append(FollowStep(found))
+            self.steps.append(FollowStep(found, round=self.round))
 
     def again(self, rows: Sequence[Row], times: int, tick: Place, before: int) -> None:
         """Rows that stand further up, ticked off at the line that sends the maker there."""
         found = self._rows(rows)
         if found and times:
-            self.steps.append(FollowStep(found, times, tick, before=before))
+            self.steps.append(FollowStep(found, times, tick, before=before, round=self.round))
 
     def spread(self, events: Iterable[Worked], tick: Place) -> None:
         """Rows of which some change the count, in the order in which they are worked."""
         for event in events:
+            self.round = event.round
             rows = [entry.row for entry in event.chunk.entries]
             self.again(rows, event.chunk.reps, tick, 0)
             self.again(rows[: event.chunk.part], 1, tick, event.chunk.reps)

@@ -1,4 +1,4 @@
-"""The HTML edition: one page that needs nothing but itself."""
+"""The page as it is set on paper: one page that needs nothing but itself."""
 
 from __future__ import annotations
 
@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 
 
 @cache
-def _style() -> Markup:
+def style() -> Markup:
     """The package's own style sheet. It is trusted; no text of a pattern ever goes into it."""
     from markupsafe import Markup
 
@@ -24,7 +24,12 @@ def _style() -> Markup:
 def render_html(doc: Document) -> str:
     """The whole pattern as one self-contained page: no script, no request, light and dark.
 
-    Every string of `doc` is escaped. The same page, set on paper, is the PDF edition.
+    Every string of `doc` is escaped. Set on paper it is the PDF edition; `edition.web` adds the
+    switches to it that a screen can have.
     """
+    shown, heading = clean(doc), headings(doc.catalogue)
+    body = environment().get_template("parts.html").render(doc=shown, heading=heading, web=False)
+    from markupsafe import Markup
+
     template = environment().get_template("pattern.html")
-    return template.render(doc=clean(doc), heading=headings(doc.catalogue), css=_style())
+    return template.render(doc=shown, heading=heading, css=style(), web=None, main=Markup(body))

@@ -8,8 +8,9 @@ from __future__ import annotations
 
 import struct
 from collections.abc import Iterable
-from dataclasses import dataclass
 from typing import Any
+
+from loopwright.record import dataclass
 
 _HEAD = b"\x89PNG\r\n\x1a\n"
 _BY_TABLE = 3

@@ -8,12 +8,12 @@ in a voice without asterisks and without rows that stand for others.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import cache
 from typing import TYPE_CHECKING
 
 from loopwright.edition.render import clean, environment, headings, template_folder
 from loopwright.edition.voice import Unit, Voice
+from loopwright.record import dataclass
 
 if TYPE_CHECKING:
     from markupsafe import Markup

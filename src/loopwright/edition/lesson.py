@@ -6,14 +6,13 @@ be shown and how often it is worked, and where a maker usually errs.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.count.walk import Walk
 from loopwright.edition.document import Document
 from loopwright.edition.pitfalls import Point, points_of
 from loopwright.edition.techniques import CABLE_NEEDLE, Met, Technique, met_in
 from loopwright.edition.voice import Voice
 from loopwright.model.pattern import Pattern
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)

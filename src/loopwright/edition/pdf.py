@@ -7,6 +7,9 @@ from __future__ import annotations
 
 import contextlib
 import ctypes.util
+import gc
+import importlib
+import importlib.util
 import io
 import logging
 import re
@@ -16,6 +19,7 @@ import threading
 import warnings
 from base64 import b64decode
 from functools import cache
+from types import MappingProxyType, ModuleType
 from typing import TYPE_CHECKING, Any, Literal
 
 from loopwright.edition.html import render_html
@@ -23,14 +27,14 @@ from loopwright.edition.indexed import keep_indexed
 from loopwright.edition.render import template_folder
 
 if TYPE_CHECKING:
-    from collections.abc import Collection, Iterator, Sequence
+    from collections.abc import Collection, Iterator, Mapping, Sequence
     from pathlib import Path
-    from types import ModuleType
 
     from loopwright.edition.document import Document
 
 # A scheme of our own: the pattern's page can name no file, and no other address is answered.
 _SCHEME = "loopwright-font:"
+_PICTURE_SCHEME = "loopwright-picture:"
 _FACES = (
     ("Pattern Text", "normal", 400, "Vollkorn-Regular.ttf"),
     ("Pattern Text", "italic", 400, "Vollkorn-Italic.ttf"),
@@ -40,6 +44,8 @@ _FACES = (
 )
 _PAPER = {"a4": "A4", "letter": "letter"}
 _BAND = re.compile(r'<rect class="row"[^>]*/>')
+_SCREEN = "@media screen"
+_BRACE = re.compile(r"[{}]")
 _PNG = "data:image/png;base64,"
 _NEXT_TO_NOTHING = 0.3
 """The part of a page up to which it is worth while to try and do without it."""
@@ -92,30 +98,39 @@ def pdf_of(
     `pictures` are the ``data:`` addresses that the page may show; `closer` is a style to try where
     the last page holds next to nothing, kept where it saves that page.
     """
-    # The bands that mark a row on a screen cost a writer of PDFs as much as the symbols.
-    page = _BAND.sub("", page)
+    # The bands that mark a row on a screen cost a writer of PDFs as much as the symbols; and a
+    # picture's address is read letter by letter, so on paper it has a short one.
+    page = for_paper(_BAND.sub("", page))
+    known: dict[str, str] = {}
+    for number, picture in enumerate(sorted(pictures)):
+        known[f"{_PICTURE_SCHEME}{number}"] = picture
+        page = page.replace(picture, f"{_PICTURE_SCHEME}{number}")
     weasyprint = load_weasyprint()
-    with _quiet():
+    with _quiet(), _no_collecting():
         from weasyprint.text.fonts import FontConfiguration
 
         fonts = FontConfiguration()
-        fetcher = _own_fonts_only(pictures)
-        style = weasyprint.CSS(string=_paper_style(paper), font_config=fonts, url_fetcher=fetcher)
+        try:
+            fetcher = _own_fonts_only(known)
+            css = _paper_style(paper)
+            style = weasyprint.CSS(string=css, font_config=fonts, url_fetcher=fetcher)
 
-        def laid_out(page: str) -> Any:
-            html = weasyprint.HTML(string=page, url_fetcher=fetcher)
-            return html.render(stylesheets=[style], font_config=fonts, pdf_variant="pdf/ua-1")
+            def laid_out(page: str) -> Any:
+                html = weasyprint.HTML(string=page, url_fetcher=fetcher)
+                return html.render(stylesheets=[style], font_config=fonts, pdf_variant="pdf/ua-1")
 
-        document = laid_out(page)
-        if closer and is_nearly_empty(document.pages):
-            # Into the page's own style: one that is given beside it would not win.
-            tried = laid_out(page.replace("</style>", f"{closer}</style>", 1))
-            document = tried if len(tried.pages) < len(document.pages) else document
+            document = laid_out(page)
+            if closer and is_nearly_empty(document.pages):
+                # Into the page's own style: one that is given beside it would not win.
+                tried = laid_out(page.replace("</style>", f"{closer}</style>", 1))
+                document = tried if len(tried.pages) < len(document.pages) else document
 
-        def finish(_: Any, pdf: Any) -> None:
-            keep_indexed(pdf, (_bytes_of(address) for address in pictures))
+            def finish(_: Any, pdf: Any) -> None:
+                keep_indexed(pdf, map(_bytes_of, known.values()))
 
-        result = document.write_pdf(finisher=finish, pdf_variant="pdf/ua-1")
+            result = document.write_pdf(finisher=finish, pdf_variant="pdf/ua-1")
+        finally:
+            _clear(fonts)
     assert isinstance(result, bytes)
     return result
 
@@ -145,6 +160,32 @@ def _bytes_of(address: str) -> bytes:
     return b64decode(address.removeprefix(_PNG))
 
 
+def for_paper(page: str) -> str:
+    """A page without the style that is for screens alone, which WeasyPrint would read to the end
+    and then put aside."""
+    out: list[str] = []
+    done = 0
+    end = page.find("</style>")
+    while (start := page.find(_SCREEN, done, end)) >= 0:
+        out.append(page[done:start])
+        depth, done = 1, page.index("{", start) + 1
+        while depth:
+            brace = _BRACE.search(page, done)
+            if brace is None:
+                raise ValueError("the style sheet has a brace that is not closed")
+            depth += 1 if brace[0] == "{" else -1
+            done = brace.end()
+    return "".join((*out, page[done:]))
+
+
+def _clear(fonts: Any) -> None:
+    """Remove the folder of the faces now, and not when the last of the page is given up: a process
+    that has printed its page need not take it apart before it ends."""
+    folder = getattr(fonts, "_folder", None)
+    if folder is not None:
+        shutil.rmtree(folder, ignore_errors=True)
+
+
 def _paper_style(paper: Literal["a4", "letter"]) -> str:
     faces = "".join(
         f'@font-face {{ font-family: "{family}"; font-style: {style}; font-weight: {weight};'
@@ -154,10 +195,9 @@ def _paper_style(paper: Literal["a4", "letter"]) -> str:
     return f"{faces}@page {{ size: {_PAPER[paper]} }}\n"
 
 
-def _own_fonts_only(pictures: Collection[str] = ()) -> Any:
-    """A fetcher that answers for the bundled fonts by name, and for the document's own pictures.
-
-    It refuses every other address.
+def _own_fonts_only(pictures: Mapping[str, str] = MappingProxyType({})) -> Any:
+    """A fetcher that answers for the bundled fonts by name, and for the document's own pictures:
+    ``data:`` addresses by the ones that stand for them. It refuses every other address.
     """
     from weasyprint.urls import URLFetcher, URLFetcherResponse
 
@@ -167,7 +207,8 @@ def _own_fonts_only(pictures: Collection[str] = ()) -> Any:
     class OwnFontsOnly(URLFetcher):  # type: ignore[misc]
         def fetch(self, url: str, headers: Any = None) -> Any:
             if url in pictures:
-                return URLFetcherResponse(url, _bytes_of(url), {"Content-Type": "image/png"})
+                data = _bytes_of(pictures[url])
+                return URLFetcherResponse(url, data, {"Content-Type": "image/png"})
             if url not in known:
                 raise ValueError("a pattern fetches nothing")
             return URLFetcherResponse(url, known[url].read_bytes(), {"Content-Type": "font/sfnt"})
@@ -195,6 +236,20 @@ def _quiet() -> Iterator[None]:
             logger.setLevel(level)
 
 
+@contextlib.contextmanager
+def _no_collecting() -> Iterator[None]:
+    """Keep the garbage collector out of a layout: a sixth of its time went into walks over boxes
+    that are all still in use. What one page leaves is collected soon after."""
+    if not gc.isenabled():
+        yield
+        return
+    gc.disable()
+    try:
+        yield
+    finally:
+        gc.enable()
+
+
 @cache
 def load_weasyprint() -> ModuleType:
     """Import WeasyPrint; raise NativeLibrariesMissing where a native library does not load."""
@@ -204,7 +259,9 @@ def load_weasyprint() -> ModuleType:
         # compiler, about 140 ms in all) and then loads it by its file name, which is enough.
         for look_up in (False, True) if sys.platform == "linux" else (True,):
             try:
-                return _import_weasyprint(look_up)
+                made = _import_weasyprint(look_up)
+                _name_types()
+                return made
             except OSError:
                 for name in set(sys.modules) - loaded:
                     if name.partition(".")[0] == "weasyprint":
@@ -226,12 +283,91 @@ def _import_weasyprint(look_up: bool) -> ModuleType:
         with (
             contextlib.redirect_stdout(io.StringIO()),
             warnings.catch_warnings(action="ignore"),
+            _no_collecting(),
+            _put_off("fontTools.subset", "fontTools.varLib.instancer"),
         ):
             import weasyprint
     finally:
         ctypes.util.find_library = find_library
     module: ModuleType = weasyprint
     return module
+
+
+_TYPES = (
+    "char", "unsigned int", "FcChar8 *", "PangoFcFontMap", "PangoRectangle", "PangoLogAttr",
+    "hb_tag_t", "hb_codepoint_t",
+)  # fmt: skip
+"""What WeasyPrint makes pointers to and arrays of."""
+_ARRAY = re.compile(r"(.*\w) ?\[(\d*)\]")
+
+
+def _name_types() -> None:
+    """Find the types of C that WeasyPrint will name, all at once.
+
+    cffi parses the name of a type with every known name of a type before it, some ten milliseconds
+    each, and an array of each length has a name of its own. Where cffi keeps its types otherwise
+    than it did, nothing is changed.
+    """
+    try:
+        from _cffi_backend import new_array_type
+        from weasyprint.text.ffi import ffi
+
+        parts = "".join(f"{name} *f{at};" for at, name in enumerate(_TYPES))
+        ffi.cdef(f"struct loopwright_types {{ {parts} }};")
+        pointers = {
+            name: field.type
+            for name, (_, field) in zip(
+                _TYPES, ffi.typeof("struct loopwright_types").fields, strict=True
+            )
+        }
+
+        class Known(dict[str, Any]):
+            def __missing__(self, text: str) -> Any:
+                array = _ARRAY.fullmatch(text)
+                if array is None or array[1] not in pointers:
+                    raise KeyError(text)
+                length = int(array[2]) if array[2] else None
+                found = self[text] = (new_array_type(pointers[array[1]], length), False)
+                return found
+
+        known = Known(ffi._parsed_types)
+        for name, pointer in pointers.items():
+            known[f"{name}*" if name.endswith("*") else f"{name} *"] = (pointer, False)
+        ffi._parsed_types = known
+    except Exception as error:
+        logging.getLogger(__name__).debug("types of C are found one by one: %s", error)
+
+
+@contextlib.contextmanager
+def _put_off(*names: str) -> Iterator[None]:
+    """Have modules that are imported meanwhile loaded only when something in them is called.
+
+    WeasyPrint subsets fonts with HarfBuzz; for machines without it, it imports the tools that can
+    do the same in Python, a quarter of its own start. Each name stands for its module until then;
+    a function of it loads the module when it is called.
+    """
+    waiting = [name for name in names if name not in sys.modules]
+    for name in waiting:
+        sys.modules[name] = _Later(name)
+    try:
+        yield
+    finally:
+        for name in waiting:
+            if isinstance(sys.modules.get(name), _Later):
+                del sys.modules[name]
+
+
+class _Later(ModuleType):
+    """A module that is loaded when a function of it is called."""
+
+    def __getattr__(self, name: str) -> Any:
+        if name.startswith("__"):
+            raise AttributeError(name)
+
+        def call(*args: Any, **words: Any) -> Any:
+            return getattr(importlib.import_module(self.__name__), name)(*args, **words)
+
+        return call
 
 
 def install_command() -> str:

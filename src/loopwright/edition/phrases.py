@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from loopwright.count.affine import Affine
 from loopwright.count.spread import spread_over_stitches
@@ -11,6 +10,7 @@ from loopwright.edition.position import positions
 from loopwright.edition.voice import Unit, Voice
 from loopwright.model.body import Body, Evenly, Fill, Group, Step, Stitches
 from loopwright.notation.tree import Special
+from loopwright.record import dataclass
 
 _ENDS = ("last", "gap")  # they say where the fill before them stops
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from base64 import b64encode
 from collections.abc import Sequence
-from dataclasses import replace
 
 from loopwright.count.walk import Walk
 from loopwright.edition.document import (
@@ -31,6 +30,7 @@ from loopwright.picture.svg import (
     strip_words,
     strips_of,
 )
+from loopwright.record import replace
 
 _BESIDE_MM = 116.0
 """The widest chart that leaves room for its key beside it on a page."""
@@ -44,8 +44,12 @@ def with_pictures(
     walks: tuple[Walk, ...],
     size: str | None = None,
     units: str | None = None,
+    cloth: ClothPicture | None = None,
 ) -> Document:
-    """The document with its pictures, for the sizes that its words are for."""
+    """The document with its pictures, for the sizes that its words are for.
+
+    `cloth` is a picture of the cloth that was drawn before (None: it is drawn).
+    """
     sizes = tuple(range(len(pattern.sizes))) if size is None else (pattern.sizes.index(size),)
     charts, _ = charts_of(pattern, walks, sizes)
     inches_first = stands_first(pattern, units) == "in"
@@ -55,7 +59,7 @@ def with_pictures(
         schematics=tuple(
             _schematic(found, inches_first) for found in schematics_of(pattern, walks, sizes)
         ),
-        cloth=_cloth(pattern, walks, sizes[0]),
+        cloth=cloth or _cloth(pattern, walks, sizes[0]),
     )
 
 

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from loopwright.count.repeat import Entry
 from loopwright.count.walk import Walk, Worked
 from loopwright.edition.voice import Voice
 from loopwright.model.body import Fill, Group, Step, Stitches
 from loopwright.model.pattern import Motif, Row
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,16 +7,16 @@ or chooses a word of the pattern; the headings below are the only words the layo
 from __future__ import annotations
 
 import re
-from dataclasses import fields, is_dataclass, replace
 from functools import cache
 from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeVar
 
 from loopwright.edition.catalogue import Catalogue
+from loopwright.record import names_of, replace
 
 if TYPE_CHECKING:
-    from jinja2 import Environment
+    from jinja2 import BaseLoader, Environment
     from markupsafe import Markup
 
     from loopwright.edition.document import ChartPicture, Document, Line, Section, Shade
@@ -67,6 +67,12 @@ HEADINGS = {
 _NOT_TEXT = re.compile("[\x00-\x1f\x7f-\x9f\u2028\u2029\ud800-\udfff\ufffe\uffff]")
 _COLOUR = re.compile(r"#[0-9a-fA-F]{6}")
 _MEASURE = re.compile(r"[0-9][0-9.,]*[½¼¾⅓⅔⅛⅜⅝⅞]? (?:mm|cm|m|in|Zoll|po|g|oz|yd|sts|rows|rnds)\b")
+_FIGURE = r"(?:[0-9][0-9.,]*[½¼¾⅓⅔⅛⅜⅝⅞]?|[½¼¾⅓⅔⅛⅜⅝⅞])"
+_FIGURES = rf"{_FIGURE}(?: \({_FIGURE}(?:[,;] {_FIGURE})*\))?"
+_BOTH = re.compile(
+    rf"(?<![0-9.,/])(?P<first>{_FIGURES} (?:(?P<metric>mm|cm|m|g)|in|Zoll|po|pulg|yd|oz)\b) / "
+    rf"(?P<second>{_FIGURES} (?(metric)(?:in|Zoll|po|pulg|yd|oz)|(?:mm|cm|m|g))\b)"
+)
 # Beyond this a box stands for ten repeats; and far beyond, a row counter serves better than paper.
 _MOST_BOXES, _MOST_TENS = 100, 600
 # Letters: a longer word in a table may be broken, after each piece.
@@ -89,14 +95,20 @@ def clean(doc: Document) -> Document:
     return cleaned
 
 
+def clean_string(text: str) -> str:
+    """`text` with each control character made a space."""
+    return _NOT_TEXT.sub(" ", text)
+
+
 def _clean(value: Any) -> Any:
     if isinstance(value, str):
-        return _NOT_TEXT.sub(" ", value)
+        return clean_string(value)
     if isinstance(value, tuple):
         return tuple(_clean(item) for item in value)
-    if is_dataclass(value) and not isinstance(value, type | Catalogue):
-        return replace(value, **{f.name: _clean(getattr(value, f.name)) for f in fields(value)})
-    return value
+    names = names_of(value)
+    if names is None or isinstance(value, Catalogue):
+        return value
+    return replace(value, **{name: _clean(getattr(value, name)) for name in names})
 
 
 def colours(values: tuple[str, ...]) -> tuple[str, ...]:
@@ -123,11 +135,40 @@ def soft(text: str) -> Markup:
     return Markup("").join(parts)
 
 
-def measures(text: str) -> Markup:
-    """`text` escaped, each number kept on one line with its unit. The characters stay the same."""
+def measures(text: str, apart: bool = False) -> Markup:
+    """`text` escaped, each number kept on one line with its unit. The characters stay the same.
+
+    `apart` marks the two halves of a measure in both units too (``110 cm / 43¼ in``), so that a
+    page can show either alone.
+    """
     from markupsafe import Markup, escape
 
-    return Markup(_MEASURE.sub(r'<span class="measure">\g<0></span>', str(escape(text))))
+    escaped = str(escape(text))
+    if apart:
+        escaped = _BOTH.sub(_halves_apart, escaped)
+    return Markup(_MEASURE.sub(r'<span class="measure">\g<0></span>', escaped))
+
+
+def _halves_apart(match: re.Match[str]) -> str:
+    kinds = ("metric", "inches") if match["metric"] else ("inches", "metric")
+    first, second = (
+        f'<span class="{kind}">{half}</span>'
+        for kind, half in zip(kinds, (match["first"], match["second"]), strict=True)
+    )
+    return f'{first}<span class="or"> / </span>{second}'
+
+
+def pairs(text: str) -> Markup:
+    """`text` escaped, each side of a measure in both units kept on one line, where it is short."""
+    from markupsafe import Markup
+
+    sides = text.split(" / ")
+    if len(sides) != 2 or max(map(len, sides)) > _LONG_WORD:
+        return soft(text)
+    first, second = map(soft, sides)
+    return Markup('<span class="measure">{} /</span> <span class="measure">{}</span>').format(
+        first, second
+    )
 
 
 def hang(section: Section) -> str:
@@ -228,13 +269,36 @@ def template_folder() -> Path:
     return Path(str(import_module("loopwright.templates").__file__)).parent
 
 
+def _loader() -> BaseLoader:
+    """Gives a template as it was compiled beforehand, or else has Jinja compile its text."""
+    import jinja2
+    from jinja2 import FileSystemLoader
+
+    from loopwright.edition.ready import mark_of, module_of
+
+    class Ready(FileSystemLoader):
+        def load(self, environment: Any, name: str, globals: Any = None) -> Any:
+            try:
+                made = import_module(module_of(name))
+            except ModuleNotFoundError:
+                return super().load(environment, name, globals)
+            text, *_ = self.get_source(environment, name)
+            if mark_of(text, jinja2.__version__) != made.MARK:
+                return super().load(environment, name, globals)
+            return environment.template_class.from_module_dict(
+                environment, vars(made), dict(globals or {})
+            )
+
+    return Ready(template_folder())
+
+
 @cache
 def environment() -> Environment:
     """The one Jinja2 environment; imported here so that checking a pattern never loads it."""
-    from jinja2 import Environment, FileSystemLoader, StrictUndefined
+    from jinja2 import Environment, StrictUndefined
 
     env = Environment(
-        loader=FileSystemLoader(template_folder()),
+        loader=_loader(),
         autoescape=lambda name: name is not None and name.endswith(".html"),
         undefined=StrictUndefined,
         trim_blocks=True,
@@ -251,6 +315,7 @@ def environment() -> Environment:
         has_place=has_place,
         kept_together=kept_together,
         measures=measures,
+        pairs=pairs,
         shade_columns=shade_columns,
         soft=soft,
         strand_column=strand_column,

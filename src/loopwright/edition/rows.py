@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 
 from loopwright.count.live import total
 from loopwright.count.repeat import Entry
@@ -36,6 +35,7 @@ from loopwright.model.pattern import (
     Work,
 )
 from loopwright.notation.tree import ToLength
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,6 +107,8 @@ class PieceWriter:
                 continue
             if isinstance(item, Work | Spread) and item.motif is not None:
                 self.charted.setdefault(item.motif.name.key, len(self.sections))
+                if isinstance(item, Spread) and item.plain is not None:
+                    self.charted.setdefault(item.plain.name.key, len(self.sections))
             if isinstance(item, Work) and item.motif is not None:
                 self._work(item, item.motif, here)
             elif isinstance(item, Spread):
@@ -266,6 +268,7 @@ class PieceWriter:
         """A body worked in one run of rows."""
         if self.follower is not None:
             self.follower.printed(row, self.place, motif)
+            self.follower.round = next(g[0].round for g in groups if g)
             self.follower.row(row, rows[0])
         present = [g for g in groups if g]
         starts = {g[0].first_row for g in present}
@@ -311,6 +314,8 @@ class PieceWriter:
         groups = [[e for e in events if isinstance(e, Worked)] for events in here]
         if not any(groups):
             return
+        if self.follower is not None:
+            self.follower.round = next(group[0].round for group in groups if group)
         length = len(motif.rows)
         totals = [sum(e.rows for e in group) for group in groups]
         if length == 1:

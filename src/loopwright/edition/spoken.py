@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 from functools import cache
 from typing import TYPE_CHECKING
 
@@ -17,6 +16,7 @@ from loopwright.edition.render import clean, environment, headings
 from loopwright.edition.voice import MODIFIERS, Unit, Voice
 from loopwright.facts.tables import table
 from loopwright.model.stitch import Stitch
+from loopwright.record import replace
 
 if TYPE_CHECKING:
     from loopwright.edition.document import Document, Line

@@ -7,7 +7,6 @@ place and how often it is worked; the pattern itself lists the skills they come 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
 
 from loopwright.count.affine import Affine
 from loopwright.count.repeat import Entry
@@ -28,6 +27,7 @@ from loopwright.model.pattern import (
 )
 from loopwright.model.stitch import trade_stitches
 from loopwright.notation.tree import Special
+from loopwright.record import dataclass, field
 
 CABLE_NEEDLE = "cable needle"
 

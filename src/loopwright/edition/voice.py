@@ -7,11 +7,11 @@ one is the trade's printed English; other voices say the same in other words.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 
 from loopwright.edition.catalogue import ENGLISH, Catalogue
 from loopwright.edition.numbers import in_words, sized
 from loopwright.model.stitch import Stitch
+from loopwright.record import dataclass, field
 
 _SINGLE = {"k", "p", "sl"}  # printed with their count: k2
 # Of these nobody asks how many stitches they take and make.

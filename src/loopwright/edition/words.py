@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
 
 from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.walk import Walk
@@ -27,6 +26,7 @@ from loopwright.facts.needles import needle_label
 from loopwright.facts.yarns import yarn_weight
 from loopwright.fit.units import cm, grams_and_ounces, inches, metres_and_yards
 from loopwright.model.pattern import Gauge, Needle, Pattern, Piece, Yarn
+from loopwright.record import replace
 from loopwright.yarn.notes import balls_to_buy, join_notes, needed, yarn_lines
 from loopwright.yarn.report import yarn_report
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache
 from types import MappingProxyType
 
 from loopwright.facts.tables import table
+from loopwright.record import dataclass
 
 _FELTS = re.compile(
     r"\b(wool|merino|alpaca|mohair|cashmere|angora|yak|shetland|llama)\b", re.IGNORECASE

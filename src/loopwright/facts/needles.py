@@ -5,10 +5,10 @@ US 10 is 6 mm and UK 10 is 3.25 mm, so a number without its country says nothing
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cache
 
 from loopwright.facts.tables import table
+from loopwright.record import dataclass
 
 # Sizes lie at least 0.25 mm apart; this only forgives a conversion from inches.
 _SAME_MM = 0.005

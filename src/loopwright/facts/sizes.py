@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cache
 
 from loopwright.facts.tables import table
+from loopwright.record import dataclass
 
 _MM_IN_INCH = 25.4
 

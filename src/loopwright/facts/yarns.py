@@ -6,10 +6,10 @@ an input: it is never inferred from a category.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cache
 
 from loopwright.facts.tables import table
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)

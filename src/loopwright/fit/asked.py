@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from loopwright.fit.gauges import GaugeWish, gauge_of, read_gauge
 from loopwright.fit.targets import Wanted
 from loopwright.fit.units import parse_quantity
 from loopwright.fit.wish import one_a_size, size_place
 from loopwright.model.pattern import Pattern
+from loopwright.record import dataclass
 
 _ADD = re.compile(r"\s*(.+?)\s+([\d.¼½¾⅓⅔⅛⅜⅝⅞]+)\s*([a-z]*)\s*[x×]\s*(.+?)\s*", re.IGNORECASE)
 _SCALE = re.compile(r"\s*(\d+(?:\.\d+)?)\s*%\s*")

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.check.checked import Checked
 from loopwright.count.walk import Worked
 from loopwright.fit.slots import number_list
 from loopwright.notation.source import Source, Span
 from loopwright.problem import Edit
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)

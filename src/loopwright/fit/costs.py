@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.check.checked import Checked
 from loopwright.count.walk import Walk
 from loopwright.facts.loops import rule_of_thumb
 from loopwright.model.pattern import Pattern
-from loopwright.yarn.report import yarn_report
+from loopwright.record import dataclass
+from loopwright.yarn.report import YarnReport, yarn_report
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,9 +19,13 @@ class ShadeCost:
     balls: int | None
 
 
-def shade_costs(checked: Checked, size: int) -> tuple[ShadeCost, ...]:
+def yarn_of(checked: Checked) -> YarnReport:
+    """The yarn of every size, which `shade_costs` reads off."""
+    return yarn_report(checked.pattern, checked.walks)
+
+
+def shade_costs(checked: Checked, report: YarnReport, size: int) -> tuple[ShadeCost, ...]:
     """The yarn of every shade, in the order of the file; empty where it cannot be reckoned."""
-    report = yarn_report(checked.pattern, checked.walks)
     found = next((one for one in report.sizes if one.size == size), None)
     if found is None:
         return ()

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 
 from loopwright.facts.yarns import yarn_weights
 from loopwright.fit.slots import measure_text
@@ -12,6 +11,7 @@ from loopwright.model.pattern import Gauge, Pattern
 from loopwright.notation.quantity import LENGTH_MM
 from loopwright.notation.source import Source, Span
 from loopwright.problem import Edit
+from loopwright.record import dataclass
 
 _N = r"([\d.]+[¼½¾⅓⅔⅛⅜⅝⅞]?|[¼½¾⅓⅔⅛⅜⅝⅞])"
 _STITCHES = r"(?:stitches|stitch|sts|st)\b\.?"

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import floor, lcm
 
 from loopwright.check.checked import Checked
@@ -12,6 +11,7 @@ from loopwright.fit.slots import Sheet
 from loopwright.model.pattern import Item, Piece, PieceRow, Spread, Work
 from loopwright.notation.source import Span
 from loopwright.notation.tree import Count, ForRows, Times, ToLength
+from loopwright.record import dataclass
 
 FABRIC_ROWS = 8
 """A row line worked so often or more (or with a number for each size) is fabric, which may grow;

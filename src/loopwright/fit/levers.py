@@ -9,7 +9,6 @@ walked with everything that follows from it before it is offered.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 from math import floor, gcd, lcm
@@ -32,6 +31,7 @@ from loopwright.notation.parse import parse
 from loopwright.notation.rewrite import apply_edits
 from loopwright.notation.source import Source
 from loopwright.notation.tree import ForRows, Times, UntilStitches
+from loopwright.record import dataclass
 
 TRIES = 200
 """Numbers walked, each side of the width, where the congruences alone do not decide."""

@@ -9,12 +9,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from loopwright.count.tape import Tape
 from loopwright.model.body import Evenly, Group, Step, Stitches
 from loopwright.model.pattern import Row
 from loopwright.notation.source import Source, Span
+from loopwright.record import dataclass
 
 _COUNT = re.compile(r"[^\W\d_]+(\d+(?:/\d+)*)(?=\W|$)")
 _SPREAD = re.compile(r"[x×]\s*(\d+(?:/\d+)*)$")

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
-
 from loopwright.check.checked import Checked
 from loopwright.check.context import set_text
 from loopwright.count.affine import CountSet
@@ -11,6 +9,7 @@ from loopwright.count.measure import width_gauge
 from loopwright.fit.levers import CastLever, Choice, GrowthLever, Lever, lever_for
 from loopwright.fit.targets import Wanted, stated, width_target
 from loopwright.model.pattern import Gauge, Piece
+from loopwright.record import dataclass, replace
 
 
 @dataclass(frozen=True, slots=True)

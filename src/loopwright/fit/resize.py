@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
 
 from loopwright.check.checked import Checked
 from loopwright.count.walk import Walk
@@ -20,6 +19,7 @@ from loopwright.fit.turning import new_widths
 from loopwright.notation.rewrite import apply_edits
 from loopwright.notation.source import Source
 from loopwright.problem import Edit
+from loopwright.record import dataclass, replace
 
 __all__ = ["CannotResize", "Resized", "Wish", "resize"]
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field
 
 from loopwright.notation.quantity import FRACTIONS, LENGTH_MM, Quantity
 from loopwright.notation.source import Source, Span
 from loopwright.notation.tree import Count
 from loopwright.problem import Edit
+from loopwright.record import dataclass, field
 
 _GLYPHS = {value: glyph for glyph, value in FRACTIONS.items()}
 _DIGITS = "0123456789./" + "".join(FRACTIONS)

@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import Any
 
 from loopwright.check.checked import Checked
 from loopwright.count.walk import Walk
 from loopwright.count.widths import piece_width, widest_of
-from loopwright.fit.costs import ShadeCost, needle_length_mm, shade_costs, tail_mm
+from loopwright.fit.costs import ShadeCost, needle_length_mm, shade_costs, tail_mm, yarn_of
 from loopwright.fit.units import both, cm, inches, metres_and_yards
+from loopwright.record import dataclass
+from loopwright.yarn.report import YarnReport
 
 COUNT, LENGTH, YARN = "count", "length", "yarn"
 
@@ -38,6 +39,7 @@ class Group:
 def compare(before: Checked, after: Checked) -> tuple[Group, ...]:
     """The figures of two states of one pattern, in the order of the second's sizes and pieces."""
     groups: list[Group] = []
+    eaten = yarn_of(before), yarn_of(after)
     for size, name in enumerate(after.pattern.sizes):
         old_size = _old_size(before, after, name)
         for walk in after.walks:
@@ -47,7 +49,7 @@ def compare(before: Checked, after: Checked) -> tuple[Group, ...]:
             groups.append(
                 Group(name, walk.piece.name.text, tuple(_piece(before, old, after, walk)))
             )
-        yarn = tuple(_yarn(before, old_size, after, size))
+        yarn = tuple(_yarn(before, old_size, after, size, eaten))
         if yarn:
             groups.append(Group(name, "", yarn))
     return tuple(groups)
@@ -90,11 +92,17 @@ def _piece(before: Checked, old: Walk | None, after: Checked, new: Walk) -> Iter
         yield tail
 
 
-def _yarn(before: Checked, old_size: int | None, after: Checked, size: int) -> Iterator[Figure]:
+def _yarn(
+    before: Checked,
+    old_size: int | None,
+    after: Checked,
+    size: int,
+    eaten: tuple[YarnReport, YarnReport],
+) -> Iterator[Figure]:
     old: dict[str, ShadeCost] = {}
     if old_size is not None:
-        old = {cost.shade: cost for cost in shade_costs(before, old_size)}
-    for cost in shade_costs(after, size):
+        old = {cost.shade: cost for cost in shade_costs(before, eaten[0], old_size)}
+    for cost in shade_costs(after, eaten[1], size):
         was = old.get(cost.shade)
         if cost.metres <= 0 and (was is None or was.metres <= 0):
             continue  # a shade that waits behind balls enough

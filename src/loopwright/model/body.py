@@ -6,11 +6,11 @@ Spans count from the start of the line a body stands on, because equal lines sha
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from loopwright.model.stitch import Stitch
 from loopwright.notation.source import Span
 from loopwright.notation.tree import Count, Special
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -80,13 +80,15 @@ class Body:
         return any(s.stitch.kind == "marker" for s in words_of(self.steps))
 
 
-def words_of(steps: tuple[Step, ...]) -> Iterator[Stitches]:
-    """Every `Stitches` of some steps, each written one once."""
+def words_of(steps: tuple[Step, ...]) -> list[Stitches]:
+    """Every `Stitches` of some steps, each written one once, in order."""
+    found: list[Stitches] = []
     for step in steps:
         if isinstance(step, Stitches):
-            yield step
+            found.append(step)
         elif not isinstance(step, Special):
-            yield from words_of(step.steps)
+            found += words_of(step.steps)
+    return found
 
 
 def specials_of(steps: tuple[Step, ...]) -> Iterator[Special]:

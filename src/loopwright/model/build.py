@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from typing import Any
 
 from loopwright.facts.amounts import join_way, join_ways
@@ -43,6 +42,7 @@ from loopwright.notation.near import nearest
 from loopwright.notation.parse import Parsed
 from loopwright.notation.source import Span
 from loopwright.problem import ERROR, Label, Problem
+from loopwright.record import dataclass, field
 
 _UNKNOWN = Stitch("?", 1, 1, "unknown", "?", "unknown", 1.0, "")
 _NOT_A_ROW = Body((), None, Span(0, 0), True)

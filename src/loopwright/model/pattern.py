@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.model.body import Body, same_body
 from loopwright.model.stitch import Stitch
 from loopwright.notation.quantity import Quantity
@@ -28,6 +26,7 @@ from loopwright.notation.tree import (
     ToLength,
     UntilStitches,
 )
+from loopwright.record import dataclass
 
 Gauge = GaugeLine
 Swatch = SwatchLine

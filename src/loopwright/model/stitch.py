@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import lru_cache
 
 from loopwright.facts.tables import table
 from loopwright.notation.source import Span
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,6 +17,7 @@ from loopwright.notation.tree import (
     ShadeLine,
     StitchLine,
     StrandLine,
+    SwatchLine,
     YarnLine,
 )
 
@@ -82,7 +83,12 @@ def _comment(comment: str) -> str:
     return f"{dashes} {body.strip()}".rstrip() if body.strip() else text
 
 
-def format_line(code: str, placed: Placed) -> str:
+def format_steps(text: str) -> str:
+    """Steps of a row in the one layout. The steps must have been read already."""
+    return format_line(f"row: {text}").removeprefix("row: ")
+
+
+def format_line(code: str, placed: Placed | None = None) -> str:
     """One line of code (without its comment) in the one layout, not indented."""
     code = code.rstrip()
     reader, _ = line_reader()
@@ -112,8 +118,8 @@ def format_line(code: str, placed: Placed) -> str:
     return out
 
 
-def _is_swatch(placed: Placed) -> bool:
-    return type(placed.statement).__name__ == "SwatchLine"
+def _is_swatch(placed: Placed | None) -> bool:
+    return placed is not None and isinstance(placed.statement, SwatchLine)
 
 
 def _is_claim(tokens: list[Token], token: Token) -> bool:

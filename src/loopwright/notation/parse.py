@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
 from loopwright.notation.bounds import (
@@ -29,6 +28,7 @@ from loopwright.notation.tree import (
     Steps,
 )
 from loopwright.problem import ERROR, Edit, Fix, Problem
+from loopwright.record import dataclass, replace
 
 if TYPE_CHECKING:
     from loopwright.notation.habits import Answer, Reader
@@ -111,7 +111,7 @@ def parse(source: Source) -> Parsed:
                 problems.append(result)
                 unclear += 1
                 unclear_length += len(code)
-                if unclear >= MAX_UNCLEAR_LINES or unclear_length >= MAX_UNCLEAR_CHARACTERS:
+                if unclear > MAX_UNCLEAR_LINES or unclear_length > MAX_UNCLEAR_CHARACTERS:
                     problems.append(_gave_up(unclear, number, len(starts), base, code))
                     break
                 continue
@@ -297,7 +297,8 @@ def _unclear(code: str, base: int, error: Unread, source: Source) -> Problem:
     lowered = code.translate(_LOWER)
     names = error.names
     start = len(code) if error.start is None else error.start
-    end = start + 1 if error.end is None else error.end
+    # Where something is missing at the line's end, the place is the end: nothing stands there.
+    end = min(start + 1 if error.end is None else error.end, len(code))
     first = _FIRST_WORD.match(lowered.lstrip())
     if first and first.group() not in LINE_WORDS:
         return _unknown_start(code, base, first.group(), source)

@@ -7,9 +7,8 @@ millimetres, yarn lengths metres and weights grams.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.notation.source import Span
+from loopwright.record import dataclass
 
 UNIT_WORDS: dict[str, str] = {
     "mm": "mm",

@@ -204,16 +204,50 @@ class Shaper:
                 found["fabric"] = part
             else:
                 found[part.kind] = part.value
+        counted = self._one(stitches), self._one(rows)
         return tree.GaugeLine(
-            self._one(stitches),
-            self._one(rows),
-            self._length(over),
+            *counted,
+            self._gauged(counted, (stitches, rows), self._length(over)),
             found.get("fabric"),
             found.get("needle"),
             found.get("worked"),
             found.get("blocking"),
             self._span(word, end),
         )
+
+    def _gauged(
+        self, counted: tuple[float, float], tokens: tuple[Token, Token], over: Quantity
+    ) -> Quantity:
+        """The length a gauge is counted over; without a unit where the gauge says nothing."""
+        sound = True
+        for number, token, what in zip(counted, tokens, ("stitches", "rows"), strict=True):
+            if number <= 0:
+                sound = self._of_nothing(
+                    f"a gauge of {self._spelled(token)} {what}", self._span(token)
+                )
+        if len(over.values) > 1:
+            sound = False
+            self._slip(
+                "line-unclear",
+                "one length is wanted here",
+                "A gauge is counted over one length, which is the same for every size.",
+                over.span,
+                "give the one length, as in = 10 cm.",
+            )
+        elif over.values[0] <= 0:
+            text = self.original[over.span.start - self.base : over.span.end - self.base]
+            sound = self._of_nothing(f"a length of {text}", over.span)
+        return over if sound else Quantity(over.values[:1], None, over.span)
+
+    def _of_nothing(self, what: str, span: Span) -> bool:
+        self._slip(
+            "line-unclear",
+            "a gauge of nothing",
+            f"No measure can be reckoned from {what}.",
+            span,
+            "count the stitches and rows of a swatch: gauge 20 stitches 28 rows = 10 cm.",
+        )
+        return False
 
     def weighs(self, word: Token, quantity: Quantity) -> _Part:
         return _Part("weighs", self._weight(quantity), self._span(word, quantity))

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from bisect import bisect_right
-from dataclasses import dataclass, field
+
+from loopwright.record import dataclass, field
 
 
 @dataclass(frozen=True, slots=True, order=True)

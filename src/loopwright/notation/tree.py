@@ -6,10 +6,9 @@ line, since equal lines share one `RowLine` (see `Placed.base`).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.notation.quantity import Quantity
 from loopwright.notation.source import Span
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from loopwright.count.tape import tape_of
 from loopwright.count.walk import Walk, Worked
@@ -14,6 +13,7 @@ from loopwright.picture.faces import NO_STITCH, KeyEntry, key_entry, symbol_of
 from loopwright.picture.frames import Frame, Window, frames_of
 from loopwright.picture.ground import Ground, ground_of
 from loopwright.picture.steps import Laid, Op, lay_out
+from loopwright.record import dataclass
 
 _FIRST = ("k", "p", "k tbl", "p tbl", "yo")
 _MOST_ROWS = 400

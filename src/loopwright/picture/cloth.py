@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from loopwright.count.walk import Bound, Cast, Moved, Walk, Worked
@@ -12,6 +11,7 @@ from loopwright.picture.faces import INTO, OWN, symbol_of
 from loopwright.picture.outline import is_one_cloth, steps_out
 from loopwright.picture.steps import Laid, Op, lay_out
 from loopwright.picture.thread import Colours, Palette, Thread, thread_of
+from loopwright.record import dataclass
 
 if TYPE_CHECKING:
     from numpy import ndarray

@@ -9,9 +9,9 @@ other stitches are moved least (a shortest path over loops and stitches).
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from loopwright.picture.steps import Op
+from loopwright.record import dataclass
 
 _GAP = 1000.0
 _FOREIGN_GAP = 50.0

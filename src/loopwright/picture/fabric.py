@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from loopwright.count.measure import width_gauge
 from loopwright.count.walk import Walk
@@ -11,6 +10,7 @@ from loopwright.model.pattern import Pattern
 from loopwright.picture.cloth import Cloth, cloth_of
 from loopwright.picture.palettes import Choice
 from loopwright.picture.raster import draw, png, side_by_side, view_of
+from loopwright.record import dataclass
 
 _USUAL_PROPORTION = 5 / 7
 """A row is about five sevenths as high as a stitch is wide: common practice, without a gauge."""

@@ -9,11 +9,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache
 
 from loopwright.facts.tables import table
 from loopwright.picture.steps import Op
+from loopwright.record import dataclass
 
 NO_STITCH = "no stitch"
 OWN = "own:"

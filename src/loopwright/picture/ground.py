@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from loopwright.count.affine import Affine, Range
 from loopwright.count.live import Live, total
 from loopwright.count.row import work_row
 from loopwright.count.tape import FILL, PLACE, REMOVE, SLIP, Op, Tape
 from loopwright.model.pattern import Motif
+from loopwright.record import dataclass
 
 _MOST_REPEATS = 40
 _MOST_IN_STRETCH = 72

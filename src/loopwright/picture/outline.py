@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from math import pi
 
 from loopwright.count.live import total
 from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.walk import Bound, Cast, Moved, Said, Walk, Worked
 from loopwright.model.pattern import Pattern
+from loopwright.record import dataclass
 
 _MOST_POINTS = 4000
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 
 from loopwright.model.pattern import Pattern
 from loopwright.picture.thread import Colours
+from loopwright.record import dataclass
 
 _COLOUR = re.compile(r"#(?:[0-9a-f]{6}|[0-9a-f]{3})")
 MOST = 24

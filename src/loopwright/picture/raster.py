@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from io import BytesIO
 from math import ceil
 from typing import TYPE_CHECKING
@@ -11,6 +10,7 @@ from typing import TYPE_CHECKING
 from loopwright.picture.cloth import Cloth
 from loopwright.picture.lettering import outlines
 from loopwright.picture.tiles import tiles
+from loopwright.record import dataclass
 
 if TYPE_CHECKING:
     from numpy import ndarray
@@ -58,19 +58,30 @@ def draw(cloth: Cloth, view: View) -> ndarray:
     # Rows of a pixel and a half would beat against the pixels: drawn larger, then made smaller.
     finer = min(max(ceil(_FINE / min(view.up, view.across)), 1), _MOST_FINER)
     big = _gathered(Cloth(kind, main, other, cloth.colours, (), 0, 0), high * finer, wide * finer)
-    return big if finer == 1 else _smaller(big, high, wide)
+    return _three(big) if finer == 1 else _smaller(big, high, wide)
+
+
+def _three(picture: ndarray) -> ndarray:
+    """A picture of four bytes a point without the fourth."""
+    import numpy as np
+
+    return np.ascontiguousarray(picture[..., :3])
 
 
 def _smaller(picture: ndarray, high: int, wide: int) -> ndarray:
     import numpy as np
     from PIL import Image
 
-    small = Image.fromarray(picture).resize((wide, high), Image.Resampling.LANCZOS)
-    return np.asarray(small)
+    size = (picture.shape[1], picture.shape[0])
+    large = Image.frombytes("RGB", size, picture.tobytes(), "raw", "RGBX")
+    return np.asarray(large.resize((wide, high), Image.Resampling.LANCZOS))
 
 
 def _gathered(cloth: Cloth, high: int, wide: int) -> ndarray:
-    """The cloth on so many pixels: for each the point of the tile that lies there."""
+    """The cloth on so many pixels: for each the point of the tile that lies there.
+
+    Four bytes a pixel: red, green, blue, and one that says nothing.
+    """
     import numpy as np
 
     kind, main, other = cloth.kind, cloth.main, cloth.other
@@ -81,16 +92,28 @@ def _gathered(cloth: Cloth, high: int, wide: int) -> ndarray:
     code = (kind.astype(np.int64) * colours + main) * colours + other
     known, place = np.unique(code, return_inverse=True)
     place = place.reshape(code.shape)[::-1]  # rows go upwards, pixels downwards
-    table = _painted(known, cloth.colours, tile_y, tile_x)
+    points = _packed(_painted(known, cloth.colours, tile_y, tile_x))
     y = (np.arange(high) + 0.5) * rows / high
     x = (np.arange(wide) + 0.5) * stitches / wide
     row, column = y.astype(np.int64), x.astype(np.int64)
     inside_y = np.minimum(((y - row) * tile_y).astype(np.int64), tile_y - 1)
     inside_x = np.minimum(((x - column) * tile_x).astype(np.int64), tile_x - 1)
-    picture: ndarray = table[
-        place[row[:, None], column[None, :]], inside_y[:, None], inside_x[None, :]
-    ]
+    # One number for each point: where it lies among the points of all tiles.
+    at = (place.astype(np.int32) * (tile_y * tile_x))[row][:, column]
+    at += (inside_y * tile_x).astype(np.int32)[:, None]
+    at += inside_x.astype(np.int32)[None, :]
+    picture: ndarray = points.take(at).view(np.uint8).reshape(high, wide, 4)
     return picture
+
+
+def _packed(tiles: ndarray) -> ndarray:
+    """The points of tiles one after the other, each as one number of four bytes: a gather of
+    numbers takes a tenth of the time that one of three bytes each does."""
+    import numpy as np
+
+    four = np.full((*tiles.shape[:-1], 4), 255, dtype=np.uint8)
+    four[..., :3] = tiles
+    return four.reshape(-1, 4).view(np.uint32).reshape(-1)
 
 
 def _painted(known: ndarray, colours: Sequence[str], height: int, width: int) -> ndarray:

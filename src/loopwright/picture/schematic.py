@@ -7,7 +7,6 @@ overlap another, however narrow a piece is.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from html import escape
 
 from loopwright.count.walk import Walk
@@ -16,6 +15,7 @@ from loopwright.model.pattern import Pattern
 from loopwright.picture.outline import Outline, outline_of
 from loopwright.picture.svg import FACE, FRAME, INK, QUIET
 from loopwright.picture.symbols import number
+from loopwright.record import dataclass
 
 _BOX = 50.0  # the longer side of a drawing, in its units; each is a millimetre on paper
 _LEAST = 12.0

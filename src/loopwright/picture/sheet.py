@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from html import escape
 
 from loopwright.picture.cells import Chart
@@ -21,6 +20,7 @@ from loopwright.picture.svg import (
     strips_of,
 )
 from loopwright.picture.symbols import number
+from loopwright.record import dataclass
 
 _MM = 2.4  # units of this sheet in a millimetre
 _LETTER = 0.56  # the width of an average letter in its size: common practice

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from loopwright.model.body import Body, Fill, Group, Stitches
 from loopwright.model.stitch import Stitch
+from loopwright.record import dataclass
 
 GROUP = "into"
 MARKERS = ("pm", "sm", "rm")

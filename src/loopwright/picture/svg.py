@@ -7,7 +7,6 @@ classes (``ink``, ``grid``, ``blank``, ``frame``, ``strand``, ``label``).
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from html import escape
 from itertools import pairwise
 from math import ceil
@@ -16,6 +15,7 @@ from loopwright.picture.cells import Chart, ChartRow
 from loopwright.picture.faces import INTO, NO_STITCH, KeyEntry
 from loopwright.picture.frames import Frame
 from loopwright.picture.symbols import BOLD, CELL, Stroke, Symbol, number, symbol
+from loopwright.record import dataclass
 
 INK, GRID, BLANK, FRAME, QUIET = "#1b1d1f", "#b9bfc1", "#d3d7d8", "#1d5b63", "#55595e"
 FACE = "system-ui, -apple-system, 'DejaVu Sans', sans-serif"

@@ -8,11 +8,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import dataclass, field
 from functools import cache
 
 from loopwright.picture.faces import INTO, NO_STITCH, OWN
 from loopwright.picture.lettering import letters
+from loopwright.record import dataclass, field
 
 CELL = 10.0
 LINE, FINE, BOLD = 0.9, 0.65, 1.6

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from loopwright.model.pattern import Pattern, Shade, Strand
 from loopwright.notation.tree import Feed
+from loopwright.record import dataclass
 from loopwright.yarn.loop import Loops
 
 if TYPE_CHECKING:

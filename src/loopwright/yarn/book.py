@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.repeat import Chunk
@@ -12,6 +11,7 @@ from loopwright.facts.amounts import EdgeYarn, edge_yarn
 from loopwright.facts.loops import rule_of_thumb
 from loopwright.model.pattern import CastOn, LeaveLive, Pattern, PickUp, Piece, Yarn
 from loopwright.notation.tree import Name
+from loopwright.record import replace
 from loopwright.yarn.ledger import (
     BIND_OFF,
     CAST_ON,
@@ -61,6 +61,7 @@ class _Book:
         self.loops = loops
         self.size = size
         self.parts: list[Part] = []
+        self.known: dict[tuple[str | None, int], Loop | None] = {}
         self.spread: dict[str | None, float] = {}
         self.strand: str | None = None
         self.mine: list[Part] = []
@@ -103,8 +104,12 @@ class _Book:
         return True
 
     def _loop(self, strand: str | None, event: Worked | None) -> Loop | None:
-        yarn = yarn_of_strand(self.pattern, strand)
-        found = self.loops.of(yarn, event.motif if event is not None else None, self.size)
+        motif = event.motif if event is not None else None
+        key = (strand, id(motif))
+        if key not in self.known:
+            yarn = yarn_of_strand(self.pattern, strand)
+            self.known[key] = self.loops.of(yarn, motif, self.size)
+        found = self.known[key]
         if found is not None:
             self.spread[strand] = max(self.spread.get(strand, 0.0), found.spread)
         return found

@@ -8,12 +8,12 @@ of the table ``vision`` on linear sRGB.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import cache
 from math import sqrt
 
 from loopwright.facts.amounts import estimate
 from loopwright.facts.tables import table
+from loopwright.record import dataclass
 
 RGB = tuple[float, float, float]
 NORMAL = "normal vision"

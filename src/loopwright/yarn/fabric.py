@@ -7,7 +7,6 @@ that of the source and not of the cloth, and its edges count for as little as in
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from loopwright.count.live import Live, total
 from loopwright.count.row import work_row
@@ -16,6 +15,7 @@ from loopwright.facts.amounts import fabric_ks, fabric_words
 from loopwright.facts.loops import loop_constants
 from loopwright.model.body import Fill, Group, Step, Stitches
 from loopwright.model.pattern import Motif, Row
+from loopwright.record import dataclass
 
 _WIDE = 100
 _WIDEST = 400

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.facts.amounts import join_way
 from loopwright.model.pattern import Pattern, Strand, Yarn
 from loopwright.notation.tree import Feed
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)

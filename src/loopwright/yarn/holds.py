@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import combinations
 
 from loopwright.notation.tree import Feed
+from loopwright.record import dataclass
 from loopwright.yarn.ledger import Lump
 from loopwright.yarn.report import SizeYarn, StrandYarn
 
@@ -70,9 +70,8 @@ def _holds(size: SizeYarn, strand: StrandYarn) -> Iterator[Hold]:
 def _used(size: SizeYarn, key: str | None) -> dict[int, tuple[int, int]]:
     """The first and last row of each piece in which a strand works; 0 for the cast-on."""
     found: dict[int, tuple[int, int]] = {}
-    for part in size.ledger.parts:
-        if part.metres_of(key) <= 0:
-            continue
+    for at in size.ledger.sums(key)[0]:
+        part = size.ledger.parts[at]
         if isinstance(part, Lump):
             if part.kind == "end":
                 continue

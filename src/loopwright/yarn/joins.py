@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import ceil
 
+from loopwright.record import dataclass
 from loopwright.yarn.feed import Ends, Run
 from loopwright.yarn.ledger import Ledger, Spot
 

@@ -7,10 +7,10 @@ A part is a lump (an edge, an end) or rows repeated. The yarn of a repeated row 
 from __future__ import annotations
 
 from bisect import bisect_right
-from dataclasses import dataclass
 
 from loopwright.count.repeat import Entry
 from loopwright.model.pattern import Motif, Piece, Row
+from loopwright.record import dataclass
 from loopwright.yarn.place import stitch_at
 
 CAST_ON, BIND_OFF, PICK_UP, END = "cast-on", "bind-off", "picking up", "end"
@@ -92,8 +92,12 @@ class Rows:
 
     def series(self, strand: str | None) -> tuple[float, float]:
         """The yarn of one repeat for a strand: ``fixed + unit·k``."""
-        mine = [row for row in self.rows if row.strand == strand]
-        return sum(row.fixed for row in mine), sum(row.unit for row in mine)
+        fixed = unit = 0.0
+        for row in self.rows:
+            if row.strand == strand:
+                fixed += row.fixed
+                unit += row.unit
+        return fixed, unit
 
     def metres_of(self, strand: str | None) -> float:
         return self.through(strand, self.count)
@@ -102,8 +106,10 @@ class Rows:
         """The yarn of the first `rows` rows."""
         k, rest = divmod(rows, len(self.rows))
         fixed, unit = self.series(strand)
-        head = sum(row.metres(k) for row in self.rows[:rest] if row.strand == strand)
-        return fixed * k + unit * (k * (k - 1) / 2) + head
+        whole = fixed * k + unit * (k * (k - 1) / 2)
+        if not rest:
+            return whole
+        return whole + sum(row.metres(k) for row in self.rows[:rest] if row.strand == strand)
 
     def repeats_within(self, strand: str | None, metres: float) -> int:
         """The most whole repeats that `metres` of a strand are enough for."""

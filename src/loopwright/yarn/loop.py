@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from math import sqrt
 
 from loopwright.facts.amounts import estimate
 from loopwright.facts.loops import loop_constants
 from loopwright.model.pattern import Gauge, Motif, Pattern, PieceRow, Swatch, Work, Yarn
+from loopwright.record import dataclass
 from loopwright.yarn.fabric import (
     Fabric,
     fabric_named,

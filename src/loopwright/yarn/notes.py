@@ -7,12 +7,12 @@ in order: ``Row 38 (52, 70)``.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from math import ceil
 
 from loopwright.fit.units import cm, grams_and_ounces, inches, metres_and_yards
 from loopwright.model.pattern import Pattern, Piece, Work
 from loopwright.notation.tree import UntilSpent
+from loopwright.record import dataclass
 from loopwright.yarn.joins import Join
 from loopwright.yarn.ledger import Rows
 from loopwright.yarn.report import SizeYarn, StrandYarn, YarnReport

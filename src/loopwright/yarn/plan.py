@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from itertools import combinations
 
+from loopwright.record import dataclass, field
 from loopwright.yarn.colour import Sight, sights
 from loopwright.yarn.feed import Ends
 from loopwright.yarn.ledger import Ledger, Rows

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import ceil
 
 from loopwright.count.walk import Walk
 from loopwright.facts.loops import rule_of_thumb
 from loopwright.model.pattern import Pattern, Work
 from loopwright.notation.tree import UntilSpent
+from loopwright.record import dataclass
 from loopwright.yarn.book import ledger_of, yarn_of_strand
 from loopwright.yarn.feed import Ends, Run, ends_of, runs_of, yarn_of_shade
 from loopwright.yarn.joins import Eaten, allotted, eat

@@ -6,9 +6,9 @@ cloth has a dozen balls and two or three strands. Beyond a number of steps it st
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import combinations
 
+from loopwright.record import dataclass
 from loopwright.yarn.plan import (
     CLOSE_POINTS,
     GAP_MOST,

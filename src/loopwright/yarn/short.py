@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from math import ceil
 
 from loopwright.check.yarn_news import ShortNews
 from loopwright.count.repeat import Repeater
-from loopwright.count.solve import counts_for
 from loopwright.count.walk import Tapes, Walk, walk_piece
 from loopwright.model.pattern import Pattern
+from loopwright.record import replace
 from loopwright.yarn.book import ledger_of
 from loopwright.yarn.joins import Eaten, eat
 from loopwright.yarn.ledger import Ledger, Rows
@@ -148,6 +147,8 @@ class _Finder:
             return 0, 0  # a narrower piece would only be worked longer
         walk = self.walks[0]
         now = walk.cast_on or 0
+        from loopwright.count.solve import counts_for
+
         counts = counts_for(self.pattern, walk.piece, walk.size, self.tapes)
         size = walk.size
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from loopwright.facts.amounts import estimate
 from loopwright.model.pattern import Pattern, Shade
+from loopwright.record import dataclass
 from loopwright.yarn.ledger import Rows
 from loopwright.yarn.report import SizeYarn
 

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from math import ceil
 
 from loopwright.facts.amounts import estimate
 from loopwright.facts.yarns import yarn_weight
 from loopwright.fit.units import parse_quantity
 from loopwright.model.pattern import Pattern, Yarn
+from loopwright.record import dataclass
 from loopwright.yarn.feed import yarn_of_shade
 from loopwright.yarn.report import SizeYarn, YarnReport
 

@@ -8,7 +8,7 @@ from loopwright.check.context import Context, count_of
 from loopwright.check.limits import carry_limit
 from loopwright.check.rule import Rule
 from loopwright.check.strand_words import alike, called_at, strand_name
-from loopwright.count.strands import Pickup, pickups
+from loopwright.count.strands import Pickup
 from loopwright.problem import ADVICE, Label, Problem
 
 
@@ -18,7 +18,7 @@ def check(context: Context) -> Iterator[Problem]:
     limit = carry_limit(context.pattern)
     found: dict[tuple[int, str], tuple[Pickup, set[int]]] = {}
     for walks in alike(context.walks):
-        for up in pickups(context.pattern, walks[0]):
+        for up in context.pickups_of(walks[0]):
             if up.told or up.rested <= limit:
                 continue
             key = (up.was.start, up.strand)

@@ -8,14 +8,14 @@ from loopwright.check.context import Context, count_of
 from loopwright.check.floats import Float, longest_float
 from loopwright.check.limits import float_limit
 from loopwright.check.rule import Rule
-from loopwright.count.columns import is_sized, slipping_bodies
+from loopwright.count.columns import is_sized
 from loopwright.model.pattern import Motif, PieceRow, Row
 from loopwright.problem import WARNING, Problem
 
 
 def check(context: Context) -> Iterator[Problem]:
     pattern = context.pattern
-    slipping = slipping_bodies(pattern)
+    slipping = context.slipping
     if not slipping:
         return
     rows: list[tuple[Row, Motif | None]] = [(r, m) for m in pattern.motifs for r in m.rows]

@@ -35,7 +35,11 @@ _CASES = {
 
 
 def check(context: Context) -> Iterator[Problem]:
+    # A gauge that cannot be used has been told where it stands.
+    spoilt = any(gauge.over.unit is None for gauge in context.pattern.gauges)
     for group in context.findings("gauge-missing"):
+        if spoilt and group[0].detail == "gauge":
+            continue
         title, message, help = _CASES[group[0].detail]
         yield context.problem(group, title, message, help=help)
     pattern = context.pattern

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 
 from loopwright.check.context import Context
 from loopwright.check.rule import Rule
@@ -12,6 +11,7 @@ from loopwright.count.walk import Walk, Worked
 from loopwright.facts.circulars import flat_capacity, long_loop, round_capacity, smallest_round
 from loopwright.model.pattern import Gauge, Needle, Pattern, Piece
 from loopwright.problem import WARNING, Label, Problem
+from loopwright.record import dataclass
 
 _SLACK = 1.0 + 1e-9
 

@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from loopwright.check.context import Context, count_of
 from loopwright.check.limits import is_thick, slip_limit
 from loopwright.check.rule import Rule
-from loopwright.count.columns import SlipRun, is_sized, lay_out, narrow, slip_runs, slipping_bodies
+from loopwright.count.columns import SlipRun, is_sized, lay_out, narrow, slip_runs
 from loopwright.count.walk import Walk, Worked
 from loopwright.model.pattern import Motif, Row
 from loopwright.problem import WARNING, Label, Problem
+from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +39,7 @@ class _Long:
 
 
 def check(context: Context) -> Iterator[Problem]:
-    slipping = slipping_bodies(context.pattern)
+    slipping = context.slipping
     if not slipping:
         return
     enough = _enough(context)
@@ -47,7 +47,8 @@ def check(context: Context) -> Iterator[Problem]:
     found: dict[tuple[int, int], tuple[_Long, Motif | None, set[int]]] = {}
     for walk in context.walks:
         for run in _runs(walk, slipping, enough):
-            sized = any(is_sized(row.body) for row in run.rows)
+            bodies = {id(row.body): row.body for row in run.rows}
+            sized = any(is_sized(body) for body in bodies.values())
             key = (*map(id, run.rows), run.reps, run.count, run.rs, run.round, sized and walk.size)
             if key not in memo:
                 memo[key] = _longest(context, run, walk.size)

@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from loopwright.check.context import Context, count_of, listed
 from loopwright.check.rule import Rule
-from loopwright.count.columns import SlipRow, slip_rows, slipping_bodies
+from loopwright.count.columns import SlipRow, slip_rows
 from loopwright.count.walk import Worked
 from loopwright.model.body import same_body
 from loopwright.model.pattern import Motif
@@ -17,7 +17,7 @@ _SHOWN = 6
 
 
 def check(context: Context) -> Iterator[Problem]:
-    slipping = slipping_bodies(context.pattern)
+    slipping = context.slipping
     if not slipping:
         return
     worked: dict[int, tuple[int, int]] = {}

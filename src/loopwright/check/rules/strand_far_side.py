@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from loopwright.check.context import Context, listed
 from loopwright.check.rule import Rule
 from loopwright.check.strand_words import alike, called_at, strand_name
-from loopwright.count.strands import Pickup, pickups
+from loopwright.count.strands import Pickup
 from loopwright.problem import ERROR, Label, Problem
 
 # Where rows lie otherwise than the writer meant, edges would only say it again.
@@ -23,7 +23,7 @@ def check(context: Context) -> Iterator[Problem]:
     for walks in alike(context.walks):
         if any(f.rule in _SIDES_UNSURE for walk in walks for f in walk.findings):
             continue
-        for up in pickups(context.pattern, walks[0]):
+        for up in context.pickups_of(walks[0]):
             if up.edge is None or up.hangs is None or up.edge == up.hangs:
                 continue
             # One slip in a motif or an item of the piece turns all that follows in it.

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from math import ceil, floor
 
 from loopwright.check.context import Context, count_of, in_size, listed
@@ -16,6 +15,7 @@ from loopwright.facts.loops import rule_of_thumb
 from loopwright.model.pattern import Gauge, Piece
 from loopwright.notation.quantity import Quantity
 from loopwright.problem import ADVICE, Problem
+from loopwright.record import dataclass
 
 _TRIFLE = 10.0
 """Millimetres that no width of a hand-knit fabric is stated to."""

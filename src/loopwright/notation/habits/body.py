@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, field
 
 from loopwright.notation.habits.counts import (
     number,
@@ -42,6 +41,7 @@ from loopwright.notation.habits.phrases import (
 )
 from loopwright.notation.habits.printed import Body, Step, Unread, hold_together, joined, taken_by
 from loopwright.notation.habits.steps import MODIFIERS, PHRASES, PLAIN_MODIFIERS, unglued
+from loopwright.record import dataclass, field
 
 Match = re.Match[str]
 

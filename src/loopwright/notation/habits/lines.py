@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from loopwright.notation.habits.answer import Answer, Reader
 from loopwright.notation.habits.counts import NUMBER, NUMBER_OR_TWO, number
+from loopwright.record import dataclass
 
 Match = re.Match[str]
 

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from loopwright.notation.habits.counts import total
+from loopwright.record import dataclass
 
 
 class Unread(Exception):

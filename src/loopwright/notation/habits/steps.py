@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from loopwright.notation.habits.counts import NUMBER, STITCHES, number
+from loopwright.record import dataclass
 
 Match = re.Match[str]
 Found = tuple[str, tuple[str, ...], bool]  # the step, the habits it shows, whether it is certain
