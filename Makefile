@@ -10,12 +10,14 @@ ifneq ($(wildcard /opt/homebrew/lib),)
 DRAW := DYLD_FALLBACK_LIBRARY_PATH=/opt/homebrew/lib:/usr/local/lib:/usr/lib
 endif
 
-.PHONY: help setup demo test fuzz mutation lint format docs tables records bench clean
+.PHONY: help setup demo test fuzz fuzz-long bench-shelf mutation lint format docs tables records bench clean
 
 help:
 	@echo "make demo    compile $(EXAMPLE) to a PDF, an HTML page and a text, into $(OUT)/"
 	@echo "make test    lint and test everything"
 	@echo "make fuzz    try many more random sources than make test does (TRIES=200 times)"
+	@echo "make fuzz-long  fuzz led by coverage, for MINUTES=10; keeps the corpus small"
+	@echo "make bench-shelf  a thousand patterns on one and on two workers"
 	@echo "make mutation  change every clean source token by token: is it reported?"
 	@echo "make lint    ruff and mypy only"
 	@echo "make format  put the Python code into its one layout"
@@ -43,6 +45,15 @@ test: lint
 # The long run before a release: the same properties, two hundred times as many tries.
 fuzz: setup
 	@LOOPWRIGHT_FUZZ=$(or $(TRIES),200) $(BIN)/python -m pytest -n 2 tests/fuzz
+
+# Before a release. Atheris is asked for by nothing else, so it is not among the tests' packages.
+fuzz-long: setup
+	@$(BIN)/python -c "import atheris" 2>/dev/null || \
+		$(BIN)/python -m pip install --quiet --disable-pip-version-check "atheris==3.*"
+	@$(BIN)/python tests/fuzz/long.py --minutes $(or $(MINUTES),10)
+
+bench-shelf: setup
+	@$(DRAW) $(BIN)/python tests/bench/shelf.py
 
 mutation: setup
 	@$(BIN)/python tests/mutation/run.py

@@ -15,7 +15,7 @@ import pytest
 
 from loopwright import record, recording
 
-sys.path.insert(0, str(Path(__file__).parents[1] / "tools"))
+sys.path.insert(0, str(Path(__file__).parents[1] / ".ci"))
 import records
 
 NAMES = sorted(

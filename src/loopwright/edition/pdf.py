@@ -126,38 +126,13 @@ def pdf_of(
                 document = tried if len(tried.pages) < len(document.pages) else document
 
             def finish(_: Any, pdf: Any) -> None:
-                keep_indexed(pdf, map(_bytes_of, known.values()))
+                keep_indexed(pdf, (_bytes_of(address) for address in pictures))
 
             result = document.write_pdf(finisher=finish, pdf_variant="pdf/ua-1")
         finally:
             _clear(fonts)
     assert isinstance(result, bytes)
     return result
-
-
-def is_nearly_empty(pages: Sequence[Any]) -> bool:
-    """Whether the last of several laid-out pages holds next to nothing.
-
-    Then the whole is worth laying out once more, a little closer.
-    """
-    if len(pages) < 2:
-        return False
-    page = pages[-1]._page_box
-    # The first box is the text, those behind it are what stands in the margins.
-    used = _lowest(page.children[0]) - page.content_box_y()
-    return bool(used / page.height < _NEXT_TO_NOTHING)
-
-
-def _lowest(box: Any) -> float:
-    """The lowest edge of what a box draws: its lines, its pictures and the cells of its tables."""
-    children = getattr(box, "children", ())
-    if not children:
-        return float(box.position_y + (box.margin_height() if box.height != "auto" else 0))
-    return max(_lowest(child) for child in children)
-
-
-def _bytes_of(address: str) -> bytes:
-    return b64decode(address.removeprefix(_PNG))
 
 
 def for_paper(page: str) -> str:
@@ -184,6 +159,31 @@ def _clear(fonts: Any) -> None:
     folder = getattr(fonts, "_folder", None)
     if folder is not None:
         shutil.rmtree(folder, ignore_errors=True)
+
+
+def is_nearly_empty(pages: Sequence[Any]) -> bool:
+    """Whether the last of several laid-out pages holds next to nothing.
+
+    Then the whole is worth laying out once more, a little closer.
+    """
+    if len(pages) < 2:
+        return False
+    page = pages[-1]._page_box
+    # The first box is the text, those behind it are what stands in the margins.
+    used = _lowest(page.children[0]) - page.content_box_y()
+    return bool(used / page.height < _NEXT_TO_NOTHING)
+
+
+def _lowest(box: Any) -> float:
+    """The lowest edge of what a box draws: its lines, its pictures and the cells of its tables."""
+    children = getattr(box, "children", ())
+    if not children:
+        return float(box.position_y + (box.margin_height() if box.height != "auto" else 0))
+    return max(_lowest(child) for child in children)
+
+
+def _bytes_of(address: str) -> bytes:
+    return b64decode(address.removeprefix(_PNG))
 
 
 def _paper_style(paper: Literal["a4", "letter"]) -> str:
