@@ -5,7 +5,7 @@ from __future__ import annotations
 from loopwright.edition.catalogue import Catalogue
 from loopwright.facts.fibres import behaviours
 from loopwright.facts.yarns import yarn_weight
-from loopwright.fit.units import metres_and_yards
+from loopwright.fit.units import grams_and_ounces, metres_and_yards
 from loopwright.model.pattern import Pattern, Yarn
 
 PER_100_G = 100.0
@@ -61,6 +61,9 @@ def _length(yarn: Yarn, words: Catalogue, yards_first: bool) -> str:
     """Metres and yards to 100 g."""
     if not yarn.metres or not yarn.grams:
         return ""
-    both = metres_and_yards(yarn.metres / yarn.grams * PER_100_G)
-    both = " / ".join(reversed(both.split(" / "))) if yards_first else both
-    return words.say("about {length} to {weight}", length=words.figures(both), weight="100 g")
+    both = (metres_and_yards(yarn.metres / yarn.grams * PER_100_G), grams_and_ounces(PER_100_G))
+    length, weight = (
+        words.figures(" / ".join(reversed(text.split(" / "))) if yards_first else text)
+        for text in both
+    )
+    return words.say("about {length} to {weight}", length=length, weight=weight)
