@@ -16,143 +16,143 @@ def root(context, missing=missing):
     l_0_heading = resolve('heading')
     l_0_swatch = l_0_listed = l_0_finished_table = l_0_charted = missing
     try:
-        t_1 = environment.filters['boxes']
+        t_1 = environment.filters['batch']
     except KeyError:
         @internalcode
         def t_1(*unused):
-            raise TemplateRuntimeError("No filter named 'boxes' found.")
+            raise TemplateRuntimeError("No filter named 'batch' found.")
     try:
-        t_2 = environment.filters['charts_in_place']
+        t_2 = environment.filters['boxes']
     except KeyError:
         @internalcode
         def t_2(*unused):
-            raise TemplateRuntimeError("No filter named 'charts_in_place' found.")
+            raise TemplateRuntimeError("No filter named 'boxes' found.")
     try:
-        t_3 = environment.filters['colours']
+        t_3 = environment.filters['charts_in_place']
     except KeyError:
         @internalcode
         def t_3(*unused):
-            raise TemplateRuntimeError("No filter named 'colours' found.")
+            raise TemplateRuntimeError("No filter named 'charts_in_place' found.")
     try:
-        t_4 = environment.filters['drawing']
+        t_4 = environment.filters['colours']
     except KeyError:
         @internalcode
         def t_4(*unused):
-            raise TemplateRuntimeError("No filter named 'drawing' found.")
+            raise TemplateRuntimeError("No filter named 'colours' found.")
     try:
-        t_5 = environment.filters['halves']
+        t_5 = environment.filters['drawing']
     except KeyError:
         @internalcode
         def t_5(*unused):
-            raise TemplateRuntimeError("No filter named 'halves' found.")
+            raise TemplateRuntimeError("No filter named 'drawing' found.")
     try:
-        t_6 = environment.filters['hang']
+        t_6 = environment.filters['halves']
     except KeyError:
         @internalcode
         def t_6(*unused):
-            raise TemplateRuntimeError("No filter named 'hang' found.")
+            raise TemplateRuntimeError("No filter named 'halves' found.")
     try:
-        t_7 = environment.filters['has_place']
+        t_7 = environment.filters['hang']
     except KeyError:
         @internalcode
         def t_7(*unused):
-            raise TemplateRuntimeError("No filter named 'has_place' found.")
+            raise TemplateRuntimeError("No filter named 'hang' found.")
     try:
-        t_8 = environment.filters['join']
+        t_8 = environment.filters['has_place']
     except KeyError:
         @internalcode
         def t_8(*unused):
-            raise TemplateRuntimeError("No filter named 'join' found.")
+            raise TemplateRuntimeError("No filter named 'has_place' found.")
     try:
-        t_9 = environment.filters['kept_together']
+        t_9 = environment.filters['join']
     except KeyError:
         @internalcode
         def t_9(*unused):
-            raise TemplateRuntimeError("No filter named 'kept_together' found.")
+            raise TemplateRuntimeError("No filter named 'join' found.")
     try:
-        t_10 = environment.filters['length']
+        t_10 = environment.filters['kept_together']
     except KeyError:
         @internalcode
         def t_10(*unused):
-            raise TemplateRuntimeError("No filter named 'length' found.")
+            raise TemplateRuntimeError("No filter named 'kept_together' found.")
     try:
-        t_11 = environment.filters['list']
+        t_11 = environment.filters['length']
     except KeyError:
         @internalcode
         def t_11(*unused):
-            raise TemplateRuntimeError("No filter named 'list' found.")
+            raise TemplateRuntimeError("No filter named 'length' found.")
     try:
-        t_12 = environment.filters['measures']
+        t_12 = environment.filters['list']
     except KeyError:
         @internalcode
         def t_12(*unused):
-            raise TemplateRuntimeError("No filter named 'measures' found.")
+            raise TemplateRuntimeError("No filter named 'list' found.")
     try:
-        t_13 = environment.filters['pairs']
+        t_13 = environment.filters['measures']
     except KeyError:
         @internalcode
         def t_13(*unused):
-            raise TemplateRuntimeError("No filter named 'pairs' found.")
+            raise TemplateRuntimeError("No filter named 'measures' found.")
     try:
-        t_14 = environment.filters['selectattr']
+        t_14 = environment.filters['pairs']
     except KeyError:
         @internalcode
         def t_14(*unused):
-            raise TemplateRuntimeError("No filter named 'selectattr' found.")
+            raise TemplateRuntimeError("No filter named 'pairs' found.")
     try:
-        t_15 = environment.filters['shade_columns']
+        t_15 = environment.filters['selectattr']
     except KeyError:
         @internalcode
         def t_15(*unused):
-            raise TemplateRuntimeError("No filter named 'shade_columns' found.")
+            raise TemplateRuntimeError("No filter named 'selectattr' found.")
     try:
-        t_16 = environment.filters['soft']
+        t_16 = environment.filters['shade_columns']
     except KeyError:
         @internalcode
         def t_16(*unused):
-            raise TemplateRuntimeError("No filter named 'soft' found.")
+            raise TemplateRuntimeError("No filter named 'shade_columns' found.")
     try:
-        t_17 = environment.filters['strand_column']
+        t_17 = environment.filters['soft']
     except KeyError:
         @internalcode
         def t_17(*unused):
-            raise TemplateRuntimeError("No filter named 'strand_column' found.")
+            raise TemplateRuntimeError("No filter named 'soft' found.")
     try:
-        t_18 = environment.filters['tagged']
+        t_18 = environment.filters['strand_column']
     except KeyError:
         @internalcode
         def t_18(*unused):
-            raise TemplateRuntimeError("No filter named 'tagged' found.")
+            raise TemplateRuntimeError("No filter named 'strand_column' found.")
     try:
-        t_19 = environment.filters['tens']
+        t_19 = environment.filters['tagged']
     except KeyError:
         @internalcode
         def t_19(*unused):
-            raise TemplateRuntimeError("No filter named 'tens' found.")
+            raise TemplateRuntimeError("No filter named 'tagged' found.")
     try:
-        t_20 = environment.filters['truncate']
+        t_20 = environment.filters['tens']
     except KeyError:
         @internalcode
         def t_20(*unused):
-            raise TemplateRuntimeError("No filter named 'truncate' found.")
+            raise TemplateRuntimeError("No filter named 'tens' found.")
     try:
-        t_21 = environment.tests['divisibleby']
+        t_21 = environment.filters['truncate']
     except KeyError:
         @internalcode
         def t_21(*unused):
-            raise TemplateRuntimeError("No test named 'divisibleby' found.")
+            raise TemplateRuntimeError("No filter named 'truncate' found.")
     pass
     def macro(l_1_values):
         t_22 = []
         if l_1_values is missing:
             l_1_values = undefined("parameter 'values' was not provided", name='values')
         pass
-        if t_3(l_1_values):
+        if t_4(l_1_values):
             pass
             t_22.append(
                 '<span class="swatch" aria-hidden="true">',
             )
-            for l_2_value in t_3(l_1_values):
+            for l_2_value in t_4(l_1_values):
                 _loop_vars = {}
                 pass
                 t_22.extend((
@@ -195,7 +195,7 @@ def root(context, missing=missing):
                 pass
                 t_23.extend((
                     '<p>',
-                    escape(t_12(l_2_item, (undefined(name='web') if l_2_web is missing else l_2_web))),
+                    escape(t_13(l_2_item, (undefined(name='web') if l_2_web is missing else l_2_web))),
                     '</p>\n',
                 ))
             l_2_item = l_2_web = missing
@@ -229,7 +229,7 @@ def root(context, missing=missing):
             pass
             t_24.extend((
                 '<th scope="col">',
-                escape(t_12(t_16(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web))),
+                escape(t_13(t_17(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web))),
                 '</th>',
             ))
         l_2_cell = l_2_web = missing
@@ -252,14 +252,14 @@ def root(context, missing=missing):
                     pass
                     t_24.extend((
                         '<th scope="row">',
-                        escape(t_12(t_16(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
+                        escape(t_13(t_17(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
                         '</th>',
                     ))
                 else:
                     pass
                     t_24.extend((
                         '<td>',
-                        escape(t_12(t_16(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
+                        escape(t_13(t_17(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
                         '</td>',
                     ))
             l_3_loop = l_3_cell = l_3_web = missing
@@ -286,7 +286,7 @@ def root(context, missing=missing):
         t_25.extend((
             '<div class="charted',
             escape((' wide-chart' if environment.getattr(l_1_chart, 'wide') else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
-            escape((' long-chart' if (t_10(environment.getattr(l_1_chart, 'strips')) > 1) else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
+            escape((' long-chart' if (t_11(environment.getattr(l_1_chart, 'strips')) > 1) else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
             '"',
         ))
         if (undefined(name='web') if l_1_web is missing else l_1_web):
@@ -326,7 +326,7 @@ def root(context, missing=missing):
                     '</p>',
                 ))
             t_25.extend((
-                escape(t_4(l_2_strip)),
+                escape(t_5(l_2_strip)),
                 '</div>\n',
             ))
         l_2_part = l_2_strip = missing
@@ -359,7 +359,7 @@ def root(context, missing=missing):
             pass
             t_25.extend((
                 '<tr><td>',
-                escape(t_4(environment.getattr(l_2_line, 'svg'))),
+                escape(t_5(environment.getattr(l_2_line, 'svg'))),
                 '</td>',
             ))
             if (not environment.getattr(l_1_chart, 'sided')):
@@ -369,7 +369,7 @@ def root(context, missing=missing):
                     escape((environment.getattr(l_2_line, 'rs') or environment.getattr(l_2_line, 'ws'))),
                     '</td>',
                 ))
-            elif ((environment.getattr(l_2_line, 'rs') == environment.getattr(l_2_line, 'ws')) or (t_10(environment.getattr(l_2_line, 'rs')) > 40)):
+            elif ((environment.getattr(l_2_line, 'rs') == environment.getattr(l_2_line, 'ws')) or (t_11(environment.getattr(l_2_line, 'rs')) > 40)):
                 pass
                 t_25.extend((
                     '<td colspan="2">',
@@ -398,7 +398,7 @@ def root(context, missing=missing):
     yield '<div class="front'
     yield escape((' pictured' if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth') else cond_expr_undefined("the inline if-expression on line 56 in 'parts.html' evaluated to false and no else section was defined.")))
     yield '">\n<div class="told">\n<header class="cover">\n<h1 data-short="'
-    yield escape(t_20(environment, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'), 48, True, '…', 0))
+    yield escape(t_21(environment, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'), 48, True, '…', 0))
     yield '">'
     yield escape(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'))
     yield '</h1>\n'
@@ -429,9 +429,9 @@ def root(context, missing=missing):
             yield '<span class="key"><b>'
             yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'sizes'))
             yield '</b> <span class="sizes" data-short="'
-            yield escape(t_20(environment, t_8(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '), 36, True, '…', 0))
+            yield escape(t_21(environment, t_9(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '), 36, True, '…', 0))
             yield '">'
-            yield escape(t_8(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '))
+            yield escape(t_9(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '))
             yield '</span></span>\n'
         yield '</p>\n'
     yield '</header>\n'
@@ -453,7 +453,7 @@ def root(context, missing=missing):
                     _loop_vars = {}
                     pass
                     yield '<li>'
-                    yield escape(t_12(l_2_text, (undefined(name='web') if l_2_web is missing else l_2_web)))
+                    yield escape(t_13(l_2_text, (undefined(name='web') if l_2_web is missing else l_2_web)))
                     yield '</li>\n'
                 l_2_text = l_2_web = missing
                 yield '</ul>\n'
@@ -465,7 +465,7 @@ def root(context, missing=missing):
                 _loop_vars = {}
                 pass
                 yield '<th scope="col">'
-                yield escape(t_16(l_1_cell))
+                yield escape(t_17(l_1_cell))
                 yield '</th>'
             l_1_cell = missing
             yield '</tr></thead>\n<tbody>\n'
@@ -482,12 +482,12 @@ def root(context, missing=missing):
                     if environment.getattr(l_2_loop, 'first'):
                         pass
                         yield '<th scope="row">'
-                        yield escape(t_12(t_16(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield escape(t_13(t_17(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</th>'
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_12(t_16(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield escape(t_13(t_17(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</td>'
                 l_2_loop = l_2_cell = l_2_web = missing
                 yield '</tr>\n'
@@ -501,7 +501,7 @@ def root(context, missing=missing):
             yield '</p>\n'
         l_1_note = missing
         yield '</section>\n'
-    if (t_10(t_11(context.eval_ctx, t_14(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), 'level', 'le', 2))) > 1):
+    if (t_11(t_12(context.eval_ctx, t_15(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), 'level', 'le', 2))) > 1):
         pass
         yield '<nav class="contents" aria-label="'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'contents'))
@@ -519,7 +519,7 @@ def root(context, missing=missing):
                 yield '</a></li>\n'
         l_1_loop = l_1_section = missing
         yield '</ul>\n</nav>\n'
-    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_10(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) <= 3)):
+    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_11(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) <= 3)):
         pass
         yield escape(context.call((undefined(name='finished_table') if l_0_finished_table is missing else l_0_finished_table)))
         yield '\n'
@@ -538,7 +538,7 @@ def root(context, missing=missing):
         yield escape(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'words'))
         yield '"></div>\n'
     yield '</div>\n'
-    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_10(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) > 3)):
+    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_11(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) > 3)):
         pass
         yield escape(context.call((undefined(name='finished_table') if l_0_finished_table is missing else l_0_finished_table)))
         yield '\n'
@@ -559,13 +559,13 @@ def root(context, missing=missing):
             _loop_vars = {}
             pass
             yield '<p>'
-            yield escape(t_12(l_1_yarn, (undefined(name='web') if l_1_web is missing else l_1_web)))
+            yield escape(t_13(l_1_yarn, (undefined(name='web') if l_1_web is missing else l_1_web)))
             yield '</p>\n'
         l_1_yarn = l_1_web = missing
         if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades'):
             pass
             yield '<div class="wide" role="region" aria-labelledby="yarn" tabindex="0">\n<table>\n<thead><tr>'
-            for l_1_name in t_15(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')):
+            for l_1_name in t_16(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')):
                 _loop_vars = {}
                 pass
                 yield '<th scope="col">'
@@ -579,7 +579,7 @@ def root(context, missing=missing):
                 pass
                 yield '<tr>'
                 l_2_loop = missing
-                for l_2_name, l_2_loop in LoopContext(t_15(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')), undefined):
+                for l_2_name, l_2_loop in LoopContext(t_16(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')), undefined):
                     l_2_web = resolve('web')
                     _loop_vars = {}
                     pass
@@ -588,7 +588,7 @@ def root(context, missing=missing):
                         yield '<th scope="row">'
                         yield escape(context.call((undefined(name='swatch') if l_0_swatch is missing else l_0_swatch), environment.getattr(l_1_shade, 'colours'), _loop_vars=_loop_vars))
                         yield ' '
-                        yield escape(t_16(environment.getattr(l_1_shade, 'name')))
+                        yield escape(t_17(environment.getattr(l_1_shade, 'name')))
                         yield '</th>'
                     else:
                         pass
@@ -597,10 +597,10 @@ def root(context, missing=missing):
                         yield '">'
                         if (undefined(name='web') if l_2_web is missing else l_2_web):
                             pass
-                            yield escape(t_12(t_16(environment.getitem(l_1_shade, l_2_name)), True))
+                            yield escape(t_13(t_17(environment.getitem(l_1_shade, l_2_name)), True))
                         else:
                             pass
-                            yield escape(t_13(environment.getitem(l_1_shade, l_2_name)))
+                            yield escape(t_14(environment.getitem(l_1_shade, l_2_name)))
                         yield '</td>'
                 l_2_loop = l_2_name = l_2_web = missing
                 yield '</tr>\n'
@@ -614,7 +614,7 @@ def root(context, missing=missing):
         _loop_vars = {}
         pass
         yield '<p class="notice">'
-        yield escape(t_12(l_1_notice, (undefined(name='web') if l_1_web is missing else l_1_web)))
+        yield escape(t_13(l_1_notice, (undefined(name='web') if l_1_web is missing else l_1_web)))
         yield '</p>\n'
     l_1_notice = l_1_web = missing
     yield escape(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'cautions', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cautions')))
@@ -628,7 +628,7 @@ def root(context, missing=missing):
         yield '<section class="skills">\n<h2 id="skills">'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'skills'))
         yield '</h2>\n<div class="halves">\n'
-        for l_1_half in t_5(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'skills')):
+        for l_1_half in t_6(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'skills')):
             _loop_vars = {}
             pass
             yield '<ul role="list">\n'
@@ -647,7 +647,7 @@ def root(context, missing=missing):
         yield '<section class="abbreviations">\n<h2 id="abbreviations">'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'abbreviations'))
         yield '</h2>\n<div class="halves">\n'
-        for l_1_half in t_5(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'abbreviations')):
+        for l_1_half in t_6(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'abbreviations')):
             _loop_vars = {}
             pass
             yield '<ul role="list">\n'
@@ -679,15 +679,15 @@ def root(context, missing=missing):
             _loop_vars = {}
             pass
             yield '<div class="drawn">\n'
-            if (t_10(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'schematics')) > 1):
+            if (t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'schematics')) > 1):
                 pass
                 yield '<h3>'
                 yield escape(environment.getattr(l_1_schematic, 'title'))
                 yield '</h3>\n'
             yield '<div class="outline">'
-            yield escape(t_4(environment.getattr(l_1_schematic, 'svg')))
+            yield escape(t_5(environment.getattr(l_1_schematic, 'svg')))
             yield '</div>\n<div class="measured'
-            yield escape((' few' if (t_10(environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head')) <= 4) else cond_expr_undefined("the inline if-expression on line 198 in 'parts.html' evaluated to false and no else section was defined.")))
+            yield escape((' few' if (t_11(environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head')) <= 4) else cond_expr_undefined("the inline if-expression on line 198 in 'parts.html' evaluated to false and no else section was defined.")))
             yield '">\n<table>\n<thead><tr>'
             for l_2_cell in environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head'):
                 _loop_vars = {}
@@ -710,12 +710,12 @@ def root(context, missing=missing):
                     if environment.getattr(l_3_loop, 'first'):
                         pass
                         yield '<th scope="row">'
-                        yield escape(t_16(l_3_cell))
+                        yield escape(t_17(l_3_cell))
                         yield '</th>'
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_12(l_3_cell, (undefined(name='web') if l_3_web is missing else l_3_web)))
+                        yield escape(t_13(l_3_cell, (undefined(name='web') if l_3_web is missing else l_3_web)))
                         yield '</td>'
                 l_3_loop = l_3_cell = l_3_web = missing
                 yield '</tr>\n'
@@ -734,15 +734,15 @@ def root(context, missing=missing):
         yield '<section class="charts">\n<h2 id="charts">'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'charts'))
         yield '</h2>\n<p class="quiet">'
-        yield escape((environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note') if t_11(context.eval_ctx, t_14(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'sided')) else environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note_round')))
-        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_frame'), )) if t_11(context.eval_ctx, t_14(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'framed')) else cond_expr_undefined("the inline if-expression on line 218 in 'parts.html' evaluated to false and no else section was defined.")))
-        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_place'), )) if t_2((undefined(name='doc') if l_0_doc is missing else l_0_doc)) else cond_expr_undefined("the inline if-expression on line 218 in 'parts.html' evaluated to false and no else section was defined.")))
+        yield escape((environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note') if t_12(context.eval_ctx, t_15(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'sided')) else environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note_round')))
+        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_frame'), )) if t_12(context.eval_ctx, t_15(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'framed')) else cond_expr_undefined("the inline if-expression on line 218 in 'parts.html' evaluated to false and no else section was defined.")))
+        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_place'), )) if t_3((undefined(name='doc') if l_0_doc is missing else l_0_doc)) else cond_expr_undefined("the inline if-expression on line 218 in 'parts.html' evaluated to false and no else section was defined.")))
         yield '</p>\n'
         l_1_loop = missing
         for l_1_chart, l_1_loop in LoopContext(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), undefined):
             _loop_vars = {}
             pass
-            if (not t_7((undefined(name='doc') if l_0_doc is missing else l_0_doc), l_1_chart)):
+            if (not t_8((undefined(name='doc') if l_0_doc is missing else l_0_doc), l_1_chart)):
                 pass
                 yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_1_chart, environment.getattr(l_1_loop, 'index'), 3, _loop_vars=_loop_vars))
                 yield '\n'
@@ -760,9 +760,9 @@ def root(context, missing=missing):
         yield escape((2 if (environment.getattr(l_1_section, 'level') <= 2) else 3))
         yield escape((' bare' if ((not environment.getattr(l_1_section, 'lines')) and (not environment.getattr(l_1_section, 'motifs'))) else cond_expr_undefined("the inline if-expression on line 228 in 'parts.html' evaluated to false and no else section was defined.")))
         yield ' '
-        yield escape(t_17(l_1_section))
+        yield escape(t_18(l_1_section))
         yield ' '
-        yield escape(t_6(l_1_section))
+        yield escape(t_7(l_1_section))
         yield '">\n'
         if environment.getattr(l_1_section, 'heading'):
             pass
@@ -789,11 +789,11 @@ def root(context, missing=missing):
         l_2_loop = l_2_chart = missing
         if environment.getattr(l_1_section, 'lines'):
             pass
-            l_1_kept = t_9(l_1_section)
+            l_1_kept = t_10(l_1_section)
             _loop_vars['kept'] = l_1_kept
             yield '<ul class="lines" role="list">\n'
             l_2_loop = missing
-            for (l_2_line, l_2_tag), l_2_loop in LoopContext(t_18(l_1_section), undefined):
+            for (l_2_line, l_2_tag), l_2_loop in LoopContext(t_19(l_1_section), undefined):
                 l_2_web = resolve('web')
                 _loop_vars = {}
                 pass
@@ -823,43 +823,46 @@ def root(context, missing=missing):
                     yield escape(environment.getattr(l_2_line, 'label'))
                     yield '</b> '
                 yield '<span class="text">'
-                yield escape((t_12(environment.getattr(l_2_line, 'text'), (undefined(name='web') if l_2_web is missing else l_2_web)) if (undefined(name='web') if l_2_web is missing else l_2_web) else environment.getattr(l_2_line, 'text')))
+                yield escape((t_13(environment.getattr(l_2_line, 'text'), (undefined(name='web') if l_2_web is missing else l_2_web)) if (undefined(name='web') if l_2_web is missing else l_2_web) else environment.getattr(l_2_line, 'text')))
                 yield '</span>'
                 if environment.getattr(l_2_line, 'count'):
                     pass
                     yield ' <span class="count">'
                     yield escape(environment.getattr(l_2_line, 'count'))
                     yield '</span>'
-                if (t_1(l_2_line) or t_19(l_2_line)):
+                if (t_2(l_2_line) or t_20(l_2_line)):
                     pass
                     yield '<span class="tallies" aria-hidden="true">\n'
                     l_3_loop = missing
-                    for l_3_number, l_3_loop in LoopContext(t_1(l_2_line), undefined):
+                    for l_3_number, l_3_loop in LoopContext(t_2(l_2_line), undefined):
                         l_3_range = resolve('range')
                         _loop_vars = {}
                         pass
                         yield '<span class="tally">'
-                        if ((t_10(t_1(l_2_line)) > 1) and (environment.getattr(l_3_loop, 'index0') < t_10(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
+                        if ((t_11(t_2(l_2_line)) > 1) and (environment.getattr(l_3_loop, 'index0') < t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
                             pass
                             yield '<i>'
                             yield escape(environment.getitem(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), environment.getattr(l_3_loop, 'index0')))
                             yield '</i>'
-                        l_4_loop = missing
-                        for l_4_box, l_4_loop in LoopContext(context.call((undefined(name='range') if l_3_range is missing else l_3_range), l_3_number, _loop_vars=_loop_vars), undefined):
+                        for l_4_five in t_1(context.call((undefined(name='range') if l_3_range is missing else l_3_range), l_3_number, _loop_vars=_loop_vars), 5):
                             _loop_vars = {}
                             pass
-                            yield '<span class="box'
-                            yield escape((' five' if t_21(environment.getattr(l_4_loop, 'index'), 5) else cond_expr_undefined("the inline if-expression on line 253 in 'parts.html' evaluated to false and no else section was defined.")))
-                            yield '"></span>'
-                        l_4_loop = l_4_box = missing
+                            yield '<span class="five">'
+                            for l_5_box in l_4_five:
+                                _loop_vars = {}
+                                pass
+                                yield '<span class="box"></span>'
+                            l_5_box = missing
+                            yield '</span>'
+                        l_4_five = missing
                         yield '</span>\n'
                     l_3_loop = l_3_number = l_3_range = missing
                     l_3_loop = missing
-                    for l_3_tens, l_3_loop in LoopContext(t_19(l_2_line), undefined):
+                    for l_3_tens, l_3_loop in LoopContext(t_20(l_2_line), undefined):
                         _loop_vars = {}
                         pass
                         yield '<span class="tally">'
-                        if ((t_10(environment.getattr(l_2_line, 'tally')) > 1) and (environment.getattr(l_3_loop, 'index0') < t_10(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
+                        if ((t_11(environment.getattr(l_2_line, 'tally')) > 1) and (environment.getattr(l_3_loop, 'index0') < t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
                             pass
                             yield '<i>'
                             yield escape(environment.getitem(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), environment.getattr(l_3_loop, 'index0')))
@@ -881,6 +884,6 @@ def root(context, missing=missing):
     l_1_loop = l_1_section = l_1_part = l_1_kept = missing
 
 blocks = {}
-debug_info = '1=140&2=145&3=150&6=165&7=174&8=178&9=182&10=187&11=193&16=203&18=208&21=211&22=215&24=221&26=235&27=242&34=271&35=283&36=296&38=307&39=310&40=316&45=330&47=352&48=357&56=394&59=396&60=400&61=403&63=407&64=410&66=412&68=415&69=418&71=422&72=425&77=433&79=436&80=438&81=441&82=444&84=446&85=451&90=456&93=459&95=468&96=473&102=491&103=495&107=499&108=502&110=505&111=508&112=511&118=517&119=519&122=522&123=525&126=536&127=538&130=541&131=543&132=545&134=547&136=550&137=552&138=557&140=560&143=563&145=572&146=577&154=605&155=607&156=612&158=615&159=617&160=619&161=621&163=624&165=626&167=630&168=634&175=640&177=643&179=645&181=649&182=653&189=667&191=670&192=673&194=677&195=680&197=683&198=685&200=687&202=696&203=701&207=719&208=722&215=727&217=730&218=732&219=737&220=740&221=742&226=747&227=752&228=755&229=762&230=764&231=767&233=774&236=777&237=780&238=782&241=785&242=787&244=791&245=796&246=808&247=815&248=821&249=823&250=828&252=832&253=837&255=853&256=857'
+debug_info = '1=140&2=145&3=150&6=165&7=174&8=178&9=182&10=187&11=193&16=203&18=208&21=211&22=215&24=221&26=235&27=242&34=271&35=283&36=296&38=307&39=310&40=316&45=330&47=352&48=357&56=394&59=396&60=400&61=403&63=407&64=410&66=412&68=415&69=418&71=422&72=425&77=433&79=436&80=438&81=441&82=444&84=446&85=451&90=456&93=459&95=468&96=473&102=491&103=495&107=499&108=502&110=505&111=508&112=511&118=517&119=519&122=522&123=525&126=536&127=538&130=541&131=543&132=545&134=547&136=550&137=552&138=557&140=560&143=563&145=572&146=577&154=605&155=607&156=612&158=615&159=617&160=619&161=621&163=624&165=626&167=630&168=634&175=640&177=643&179=645&181=649&182=653&189=667&191=670&192=673&194=677&195=680&197=683&198=685&200=687&202=696&203=701&207=719&208=722&215=727&217=730&218=732&219=737&220=740&221=742&226=747&227=752&228=755&229=762&230=764&231=767&233=774&236=777&237=780&238=782&241=785&242=787&244=791&245=796&246=808&247=815&248=821&249=823&250=828&252=832&253=837&255=856&256=860'
 
-MARK = '3.1.6 10048 859616ea'
+MARK = '3.1.6 10073 721b15a3'
