@@ -34,6 +34,14 @@ class Element:
     def text(self) -> str:
         return "".join(kid if isinstance(kid, str) else kid.text for kid in self.kids)
 
+    def leaves(self) -> Iterator[str]:
+        """The pieces of text, in order."""
+        for kid in self.kids:
+            if isinstance(kid, str):
+                yield kid
+            else:
+                yield from kid.leaves()
+
     @property
     def told(self) -> str:
         """The text without what is drawn in a picture, which its words stand for."""
@@ -130,7 +138,8 @@ def outline_of(data: bytes) -> str:
 
 def _blocks(element: Element, depth: int) -> Iterator[str]:
     if element.tag in BLOCKS:
-        said = " ".join((element.alt or element.text).split())
+        # Each line of a paragraph is an element, without the space at which it was broken.
+        said = " ".join((element.alt or " ".join(element.leaves())).split())
         yield f"{'  ' * depth}{element.tag} {said}".rstrip()
         depth += 1
         inner = [each for each in element.all() if each.tag == "Figure" and each is not element]

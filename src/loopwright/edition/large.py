@@ -120,7 +120,7 @@ def _of_a_size(doc: Document, level: int, heading: dict[str, str]) -> list[Block
     shades = []
     for shade in doc.shades:
         strand = f"{heading['strand']} {shade.strand}" if shade.strand else ""
-        needed = f"{heading['needed']} {shade.needed}" if shade.needed else ""
+        needed = f"{heading['needed']}{colon} {shade.needed}" if shade.needed else ""
         facts = "; ".join(
             fact for fact in (shade.yarn, strand, shade.amount, needed, shade.weighs) if fact
         )

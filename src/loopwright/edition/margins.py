@@ -25,10 +25,10 @@ def margins_as_artifacts(pdf: Any) -> None:
         kids = kids if isinstance(kids, list) else (kids,)
         waiting += [_number(kid) for kid in kids if _is_reference(kid)]
     lost: set[int] = set()
-    item: Any
+    elements: list[Any] = [item for item in pdf.objects if isinstance(item, dict)]
     marks: dict[int, set[int]] = {}
-    for item in pdf.objects:
-        if isinstance(item, dict) and item.get("Type") == "/StructElem" and item.number not in seen:
+    for item in elements:
+        if item.get("Type") == "/StructElem" and item.number not in seen:
             lost.add(item.number)
             kids = item.get("K", ())
             for kid in kids if isinstance(kids, list) else (kids,):

@@ -21,7 +21,7 @@ def substitution_of(pattern: Pattern, words: Catalogue, yards_first: bool) -> tu
     return (
         *lines,
         words.text(
-            "Buy another yarn by its length, not by its weight: the table says what each shade "
+            "Buy another yarn by its length, not by its weight: the list of shades says what each "
             "takes. Knit and wash a swatch of it first."
         ),
     )

@@ -286,12 +286,12 @@ def _ground_text(strands: Sequence[StrandYarn], report: YarnReport, text: Say) -
     if widest.loop.ground == "swatch":
         message = (
             "These amounts rest on a weighed swatch, and may be {spread} % more or less. The balls "
-            "in the table are enough for the upper end and {share} % more."
+            "to buy are enough for the upper end and {share} % more."
         )
     else:
         message = (
             "These amounts rest on the gauge, by the geometry of plain knit, and may be {spread} % "
-            "more or less. The balls in the table are enough for the upper end and {share} % more."
+            "more or less. The balls to buy are enough for the upper end and {share} % more."
         )
     share = round((report.margin - 1) * 100)
     return text(message).format(spread=f"{widest.spread * 100:.0f}", share=share)
