@@ -20,6 +20,7 @@ from loopwright.edition.cautions import LOCAL_RULES, SLEEP_ADVICE
 from loopwright.edition.language import FOLDER, LANGUAGES, OWN_WORDS, UNCHECKED, catalogue
 from loopwright.edition.large import FEATURES_PAGE, FEATURES_TEXT
 from loopwright.edition.render import HEADINGS
+from loopwright.edition.skills import SKILLS
 from loopwright.edition.text import render_text
 from loopwright.edition.voice import MODIFIERS, Voice
 from loopwright.edition.words import make_document
@@ -78,8 +79,9 @@ def wanted() -> set[str]:
             found |= messages_of(ast.parse(path.read_text("utf-8")))
     found |= {UNCHECKED, OWN_WORDS, SLEEP_ADVICE, LOCAL_RULES, FEATURES_PAGE, FEATURES_TEXT}
     found |= {row["caution"] for row in table("safety_cautions")}
-    found |= {row["line"] for row in table("care")}
-    return found | {row["line"] for row in table("fibre_care")}
+    found |= set(SKILLS.values())
+    tables = ("fibre_care", "care", "fibres")
+    return found | {row["line"] for name in tables for row in table(name)}
 
 
 def entries(name: str) -> list[Message]:

@@ -26,6 +26,7 @@ KEYS = {
     "fabrics": ("fabric",),
     "joins": ("join",),
     "fibre_care": ("name",),
+    "fibres": ("fibre",),
     "loop_constants": ("structure", "state"),
     "needle_sizes": ("mm",),
     "rules_of_thumb": ("name",),

@@ -30,13 +30,19 @@ class Table:
 
 @dataclass(frozen=True, slots=True)
 class Shade:
-    """A shade in the materials list; `colours` are #rrggbb (several for self-striping yarn)."""
+    """A shade in the materials list; `colours` are #rrggbb (several for self-striping yarn).
+
+    `needed` is the length that is knit of it, `weighs` its weight, for each size and in both units,
+    without any margin.
+    """
 
     name: str
     yarn: str
     strand: str
     amount: str
     colours: tuple[str, ...]
+    needed: str = ""
+    weighs: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,11 +80,15 @@ class Line:
 
 @dataclass(frozen=True, slots=True)
 class Section:
-    """A heading and the lines under it. `level` 2 is a piece, 3 a section inside a piece."""
+    """A heading and the lines under it. `level` 2 is a piece, 3 a section inside a piece.
+
+    `motifs` are the keys of the motifs that are written out here for the first time.
+    """
 
     heading: str
     level: int
     lines: tuple[Line, ...]
+    motifs: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -186,7 +196,8 @@ class Document:
     `language` is a BCP 47 tag; `sizes` are the size names in order (empty where there is one
     size only); `finished` is the table of finished measurements, a row per size. `notices` are
     lines such as that measures are estimates until a swatch says so; `cautions` are safety lines,
-    `care` the care of the fibre. `catalogue` has the words of headings.
+    `care` the care of the fibre, `substitution` what to look for in another yarn, `skills` what a
+    maker must know. `catalogue` has the words of headings.
     `follow` is the order of work, row by row, of a document for one size; empty in others.
     The pictures are put in by `edition.pictures`, for the editions that can show them.
     """
@@ -213,5 +224,7 @@ class Document:
     cloth: ClothPicture | None = None
     personal: Personal | None = None
     care: tuple[str, ...] = ()
+    substitution: tuple[str, ...] = ()
+    skills: tuple[str, ...] = ()
     follow: tuple[FollowStep, ...] = ()
     catalogue: Catalogue = ENGLISH

@@ -120,13 +120,18 @@ def _of_a_size(doc: Document, level: int, heading: dict[str, str]) -> list[Block
     shades = []
     for shade in doc.shades:
         strand = f"{heading['strand']} {shade.strand}" if shade.strand else ""
-        facts = ", ".join(fact for fact in (shade.yarn, strand, shade.amount) if fact)
+        needed = f"{heading['needed']}{colon} {shade.needed}" if shade.needed else ""
+        facts = "; ".join(
+            fact for fact in (shade.yarn, strand, shade.amount, needed, shade.weighs) if fact
+        )
         shades.append(f"{shade.name}{colon} {facts}" if facts else shade.name)
     part("yarn", (*doc.yarns, *shades))
+    part("substitution", doc.substitution)
     part("notions", doc.notions)
     part("cautions", doc.cautions)
     part("notes", doc.notes)
     part("care", doc.care)
+    part("skills", doc.skills)
     if doc.abbreviations:
         out.append(Block("heading", heading["abbreviations"], level=level))
         out += [

@@ -24,6 +24,7 @@ from typing import TYPE_CHECKING, Any, Literal
 
 from loopwright.edition.html import render_html
 from loopwright.edition.indexed import keep_indexed
+from loopwright.edition.margins import margins_as_artifacts
 from loopwright.edition.render import template_folder
 
 if TYPE_CHECKING:
@@ -126,6 +127,7 @@ def pdf_of(
                 document = tried if len(tried.pages) < len(document.pages) else document
 
             def finish(_: Any, pdf: Any) -> None:
+                margins_as_artifacts(pdf)
                 keep_indexed(pdf, (_bytes_of(address) for address in pictures))
 
             result = document.write_pdf(finisher=finish, pdf_variant="pdf/ua-1")

@@ -67,18 +67,20 @@ def document_Table(given):
 
 
 def document_Shade(given):
-    def __init__(self, name, yarn, strand, amount, colours):
+    def __init__(self, name, yarn, strand, amount, colours, needed=given['needed'], weighs=given['weighs']):
         put(self, 'name', name)
         put(self, 'yarn', yarn)
         put(self, 'strand', strand)
         put(self, 'amount', amount)
         put(self, 'colours', colours)
+        put(self, 'needed', needed)
+        put(self, 'weighs', weighs)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.name, self.yarn, self.strand, self.amount, self.colours) == (other.name, other.yarn, other.strand, other.amount, other.colours)
+            return (self.name, self.yarn, self.strand, self.amount, self.colours, self.needed, self.weighs) == (other.name, other.yarn, other.strand, other.amount, other.colours, other.needed, other.weighs)
         return NotImplemented
     def __hash__(self):
-        return hash((self.name, self.yarn, self.strand, self.amount, self.colours))
+        return hash((self.name, self.yarn, self.strand, self.amount, self.colours, self.needed, self.weighs))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -116,16 +118,17 @@ def document_Line(given):
 
 
 def document_Section(given):
-    def __init__(self, heading, level, lines):
+    def __init__(self, heading, level, lines, motifs=given['motifs']):
         put(self, 'heading', heading)
         put(self, 'level', level)
         put(self, 'lines', lines)
+        put(self, 'motifs', motifs)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.heading, self.level, self.lines) == (other.heading, other.level, other.lines)
+            return (self.heading, self.level, self.lines, self.motifs) == (other.heading, other.level, other.lines, other.motifs)
         return NotImplemented
     def __hash__(self):
-        return hash((self.heading, self.level, self.lines))
+        return hash((self.heading, self.level, self.lines, self.motifs))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -241,7 +244,7 @@ def document_Personal(given):
 
 
 def document_Document(given):
-    def __init__(self, language, title, designer, summary, level, sizes, finished, gauge, needles, yarns, shades, notions, notes, abbreviations, sections, cautions, notices, charts=given['charts'], schematics=given['schematics'], cloth=given['cloth'], personal=given['personal'], care=given['care'], follow=given['follow'], catalogue=given['catalogue']):
+    def __init__(self, language, title, designer, summary, level, sizes, finished, gauge, needles, yarns, shades, notions, notes, abbreviations, sections, cautions, notices, charts=given['charts'], schematics=given['schematics'], cloth=given['cloth'], personal=given['personal'], care=given['care'], substitution=given['substitution'], skills=given['skills'], follow=given['follow'], catalogue=given['catalogue']):
         put(self, 'language', language)
         put(self, 'title', title)
         put(self, 'designer', designer)
@@ -264,14 +267,16 @@ def document_Document(given):
         put(self, 'cloth', cloth)
         put(self, 'personal', personal)
         put(self, 'care', care)
+        put(self, 'substitution', substitution)
+        put(self, 'skills', skills)
         put(self, 'follow', follow)
         put(self, 'catalogue', catalogue)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.language, self.title, self.designer, self.summary, self.level, self.sizes, self.finished, self.gauge, self.needles, self.yarns, self.shades, self.notions, self.notes, self.abbreviations, self.sections, self.cautions, self.notices, self.charts, self.schematics, self.cloth, self.personal, self.care, self.follow, self.catalogue) == (other.language, other.title, other.designer, other.summary, other.level, other.sizes, other.finished, other.gauge, other.needles, other.yarns, other.shades, other.notions, other.notes, other.abbreviations, other.sections, other.cautions, other.notices, other.charts, other.schematics, other.cloth, other.personal, other.care, other.follow, other.catalogue)
+            return (self.language, self.title, self.designer, self.summary, self.level, self.sizes, self.finished, self.gauge, self.needles, self.yarns, self.shades, self.notions, self.notes, self.abbreviations, self.sections, self.cautions, self.notices, self.charts, self.schematics, self.cloth, self.personal, self.care, self.substitution, self.skills, self.follow, self.catalogue) == (other.language, other.title, other.designer, other.summary, other.level, other.sizes, other.finished, other.gauge, other.needles, other.yarns, other.shades, other.notions, other.notes, other.abbreviations, other.sections, other.cautions, other.notices, other.charts, other.schematics, other.cloth, other.personal, other.care, other.substitution, other.skills, other.follow, other.catalogue)
         return NotImplemented
     def __hash__(self):
-        return hash((self.language, self.title, self.designer, self.summary, self.level, self.sizes, self.finished, self.gauge, self.needles, self.yarns, self.shades, self.notions, self.notes, self.abbreviations, self.sections, self.cautions, self.notices, self.charts, self.schematics, self.cloth, self.personal, self.care, self.follow, self.catalogue))
+        return hash((self.language, self.title, self.designer, self.summary, self.level, self.sizes, self.finished, self.gauge, self.needles, self.yarns, self.shades, self.notions, self.notes, self.abbreviations, self.sections, self.cautions, self.notices, self.charts, self.schematics, self.cloth, self.personal, self.care, self.substitution, self.skills, self.follow, self.catalogue))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -362,19 +367,6 @@ def large_Block(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def lesson_Technique(given):
-    def __init__(self, name, where, times, place):
-        self.name = name
-        self.where = where
-        self.times = times
-        self.place = place
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.name, self.where, self.times, self.place) == (other.name, other.where, other.times, other.place)
-        return NotImplemented
-    return {'__init__': __init__, '__eq__': __eq__}
-
-
 def lesson_Lesson(given):
     def __init__(self, title, size, ready, techniques, points):
         put(self, 'title', title)
@@ -389,20 +381,6 @@ def lesson_Lesson(given):
     def __hash__(self):
         return hash((self.title, self.size, self.ready, self.techniques, self.points))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def lesson__Met(given):
-    def __init__(self, voice, several, found=UNSET, kinds=UNSET, at=given['at']):
-        self.voice = voice
-        self.several = several
-        self.found = given['found']() if found is UNSET else found
-        self.kinds = given['kinds']() if kinds is UNSET else kinds
-        self.at = at
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.voice, self.several, self.found, self.kinds, self.at) == (other.voice, other.several, other.found, other.kinds, other.at)
-        return NotImplemented
-    return {'__init__': __init__, '__eq__': __eq__}
 
 
 def phrases_FillTimes(given):
@@ -474,6 +452,35 @@ def rows_Printed(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
+def techniques_Technique(given):
+    def __init__(self, name, where, times, place, skill, method=given['method']):
+        self.name = name
+        self.where = where
+        self.times = times
+        self.place = place
+        self.skill = skill
+        self.method = method
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.name, self.where, self.times, self.place, self.skill, self.method) == (other.name, other.where, other.times, other.place, other.skill, other.method)
+        return NotImplemented
+    return {'__init__': __init__, '__eq__': __eq__}
+
+
+def techniques_Met(given):
+    def __init__(self, voice, several, found=UNSET, kinds=UNSET, at=given['at']):
+        self.voice = voice
+        self.several = several
+        self.found = given['found']() if found is UNSET else found
+        self.kinds = given['kinds']() if kinds is UNSET else kinds
+        self.at = at
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.voice, self.several, self.found, self.kinds, self.at) == (other.voice, other.several, other.found, other.kinds, other.at)
+        return NotImplemented
+    return {'__init__': __init__, '__eq__': __eq__}
+
+
 def voice_Used(given):
     def __init__(self, catalogue=given['catalogue'], found=UNSET):
         self.catalogue = catalogue
@@ -507,10 +514,10 @@ RECORDS = {
     "cautions.Wearer": ("fe: age", cautions_Wearer),
     "document.Fact": ("fe: label value", document_Fact),
     "document.Table": ("fe: caption head rows", document_Table),
-    "document.Shade": ("fe: name yarn strand amount colours", document_Shade),
+    "document.Shade": ("fe: name yarn strand amount colours needed= weighs=", document_Shade),
     "document.Abbreviation": ("fe: short meaning stitches", document_Abbreviation),
     "document.Line": ("fe: kind label text count strand= new_strand= colours= tally=", document_Line),
-    "document.Section": ("fe: heading level lines", document_Section),
+    "document.Section": ("fe: heading level lines motifs=", document_Section),
     "document.FollowRow": ("fe: section line motif= row=", document_FollowRow),
     "document.FollowStep": ("fe: rows times= tick= counted= piece= before= round=", document_FollowStep),
     "document.KeyLine": ("fe: svg rs ws", document_KeyLine),
@@ -518,21 +525,21 @@ RECORDS = {
     "document.SchematicPicture": ("fe: title svg measures note", document_SchematicPicture),
     "document.ClothPicture": ("fe: src width height words", document_ClothPicture),
     "document.Personal": ("fe: asked made_for changes notes", document_Personal),
-    "document.Document": ("fe: language title designer summary level sizes finished gauge needles yarns shades notions notes abbreviations sections cautions notices charts= schematics= cloth= personal= care= follow= catalogue=", document_Document),
+    "document.Document": ("fe: language title designer summary level sizes finished gauge needles yarns shades notions notes abbreviations sections cautions notices charts= schematics= cloth= personal= care= substitution= skills= follow= catalogue=", document_Document),
     "errata.Version": ("fe: pattern walks", errata_Version),
     "errata.Change": ("fe: where was now sizes=", errata_Change),
     "errata._Entry": ("fe: place label text", errata__Entry),
     "follow.Follower": ("e: steps~default_factory round= _printed~default_factory _kept~default_factory", follow_Follower),
     "indexed.Indexed": ("fe: width height bits table data", indexed_Indexed),
     "large.Block": ("fe: kind text label= level= anchor=", large_Block),
-    "lesson.Technique": ("e: name where times place", lesson_Technique),
     "lesson.Lesson": ("fe: title size ready techniques points", lesson_Lesson),
-    "lesson._Met": ("e: voice several found~default_factory kinds~default_factory at=", lesson__Met),
     "phrases.FillTimes": ("fe: sizes repeats", phrases_FillTimes),
     "pitfalls.Point": ("fe: where text", pitfalls_Point),
     "pitfalls._Spot": ("fe: event index times", pitfalls__Spot),
     "pitfalls.Change": ("fe: event index first times", pitfalls_Change),
     "rows.Printed": ("fe: first in_round rows", rows_Printed),
+    "techniques.Technique": ("e: name where times place skill method=", techniques_Technique),
+    "techniques.Met": ("e: voice several found~default_factory kinds~default_factory at=", techniques_Met),
     "voice.Used": ("e: catalogue= found~default_factory", voice_Used),
     "voice.Unit": ("fe: units takes only often left place", voice_Unit),
 }

@@ -10,7 +10,7 @@ import re
 from functools import cache
 from importlib import import_module
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from loopwright.edition.catalogue import Catalogue
 from loopwright.record import names_of, replace
@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from jinja2 import BaseLoader, Environment
     from markupsafe import Markup
 
-    from loopwright.edition.document import Abbreviation, Document, Line, Section, Shade
+    from loopwright.edition.document import ChartPicture, Document, Line, Section, Shade
 
 HEADINGS = {
     "by": "by",
@@ -36,9 +36,15 @@ HEADINGS = {
     "abbreviations": "Abbreviations",
     "name": "Shade",
     "strand": "Strand",
-    "amount": "Amount",
+    "amount": "To buy",
+    "needed": "Needed, about",
+    "weighs": "By weight",
+    "substitution": "Another yarn",
+    "skills": "Skills",
     "contents": "Contents",
     "charts": "Charts",
+    "chart": "Chart",
+    "chart_place": "Each stands where its rows are written out.",
     "chart_note": "Read each chart from the bottom up, as the right side shows. "
     "Right-side rows are numbered at the right and read from right to left, "
     "wrong-side rows at the left and read from left to right.",
@@ -68,11 +74,14 @@ _BOTH = re.compile(
     rf"(?<![0-9.,/])(?P<first>{_FIGURES} (?:(?P<metric>{_METRIC})|{_INCHES})\b) / "
     rf"(?P<second>{_FIGURES} (?(metric)(?:{_INCHES})|(?:{_METRIC}))\b)"
 )
-# Beyond this, a row counter serves better than boxes on paper.
-_MOST_BOXES = 100
+# Beyond this a box stands for ten repeats; and far beyond, a row counter serves better than paper.
+_MOST_BOXES, _MOST_TENS = 100, 600
 # Letters: a longer word in a table may be broken, after each piece.
 _LONG_WORD = 30
 _PIECE = 12
+_VIEW = 6  # rows that are kept on a page with the line that repeats them
+
+_Item = TypeVar("_Item")
 
 
 def headings(catalogue: Catalogue) -> dict[str, str]:
@@ -145,6 +154,19 @@ def _halves_apart(match: re.Match[str]) -> str:
     return f'{first}<span class="or"> / </span>{second}'
 
 
+def pairs(text: str) -> Markup:
+    """`text` escaped, each side of a measure in both units kept on one line, where it is short."""
+    from markupsafe import Markup
+
+    sides = text.split(" / ")
+    if len(sides) != 2 or max(map(len, sides)) > _LONG_WORD:
+        return soft(text)
+    first, second = map(soft, sides)
+    return Markup('<span class="measure">{} /</span> <span class="measure">{}</span>').format(
+        first, second
+    )
+
+
 def hang(section: Section) -> str:
     """How wide the column of row labels is: a class name, by the section's longest label.
 
@@ -172,13 +194,32 @@ def tagged(section: Section) -> tuple[tuple[Line, bool], ...]:
     return tuple(result)
 
 
+def kept_together(section: Section) -> frozenset[int]:
+    """The places of rows that stay on a page with the line behind them.
+
+    These are the last rows before a repeat of them: who works it wants them in one view. A longer
+    repeat is kept together in part only, so that no page is left half empty for it.
+    """
+    found: set[int] = set()
+    for place, line in enumerate(section.lines):
+        if line.kind == "repeat":
+            for before in range(place - 1, max(place - 1 - _VIEW, -1), -1):
+                if section.lines[before].kind != "row":
+                    break
+                found.add(before)
+    return frozenset(found)
+
+
 def shade_columns(shades: tuple[Shade, ...]) -> tuple[str, ...]:
     """The columns of the table of shades that say something, as names of `Shade`'s fields."""
-    optional = ("yarn", "strand", "amount")
-    return ("name", *(name for name in optional if any(getattr(s, name) for s in shades)))
+    optional = ("yarn", "strand", "amount", "needed", "weighs")
+    told = [name for name in optional if any(getattr(s, name) for s in shades)]
+    if "yarn" in told and len({s.yarn for s in shades}) == 1 and "needed" in told:
+        told.remove("yarn")  # the one yarn is told above the table
+    return ("name", *told)
 
 
-def halves(items: tuple[Abbreviation, ...]) -> tuple[tuple[Abbreviation, ...], ...]:
+def halves(items: tuple[_Item, ...]) -> tuple[tuple[_Item, ...], ...]:
     """Two columns to read down one after the other; CSS columns cost WeasyPrint many tries."""
     middle = (len(items) + 1) // 2
     return tuple(half for half in (items[:middle], items[middle:]) if half)
@@ -189,6 +230,26 @@ def boxes(line: Line) -> tuple[int, ...]:
     if any(number < 1 or number > _MOST_BOXES for number in line.tally):
         return ()
     return line.tally
+
+
+def tens(line: Line) -> tuple[tuple[int, ...], ...]:
+    """What to write into boxes that stand for ten repeats each, where one for each is too many.
+
+    The last holds the number of all: 10, 20, 30, 34. Empty where `boxes` serves, or nothing does.
+    """
+    if not line.tally or boxes(line) or min(line.tally) < 1 or max(line.tally) > _MOST_TENS:
+        return ()
+    return tuple((*range(10, number, 10), number) for number in line.tally)
+
+
+def has_place(doc: Document, chart: ChartPicture) -> bool:
+    """Whether a section writes out the chart's motif, so that the chart stands there."""
+    return bool(chart.motif) and any(chart.motif in section.motifs for section in doc.sections)
+
+
+def charts_in_place(doc: Document) -> bool:
+    """Whether any chart stands with its rows."""
+    return any(has_place(doc, chart) for chart in doc.charts)
 
 
 def drawing(svg: str) -> Markup:
@@ -242,14 +303,19 @@ def environment() -> Environment:
     )
     env.filters.update(
         boxes=boxes,
+        charts_in_place=charts_in_place,
         colours=colours,
         drawing=drawing,
         halves=halves,
         hang=hang,
+        has_place=has_place,
+        kept_together=kept_together,
         measures=measures,
+        pairs=pairs,
         shade_columns=shade_columns,
         soft=soft,
         strand_column=strand_column,
         tagged=tagged,
+        tens=tens,
     )
     return env

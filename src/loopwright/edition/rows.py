@@ -73,6 +73,7 @@ class PieceWriter:
         self.inches_first = inches_first
         self.phraser = Phraser(self.sizes, voice)
         self.printed: dict[int, Printed] = {}
+        self.charted: dict[str, int] = {}  # motifs, by the section in which they begin
         self.sections: list[Section] = []
         self.lines: list[Line] = []
         self.heading = (self.title(), 2)
@@ -104,6 +105,10 @@ class PieceWriter:
             if isinstance(item, PieceRow):
                 index = self._piece_rows(index, events)
                 continue
+            if isinstance(item, Work | Spread) and item.motif is not None:
+                self.charted.setdefault(item.motif.name.key, len(self.sections))
+                if isinstance(item, Spread) and item.plain is not None:
+                    self.charted.setdefault(item.plain.name.key, len(self.sections))
             if isinstance(item, Work) and item.motif is not None:
                 self._work(item, item.motif, here)
             elif isinstance(item, Spread):

@@ -19,12 +19,15 @@ from loopwright.edition.document import (
 )
 from loopwright.edition.follow import moved
 from loopwright.edition.rows import PieceWriter
+from loopwright.edition.substitution import substitution_of
+from loopwright.edition.techniques import met_in, skills_of
 from loopwright.edition.voice import Used, Voice
 from loopwright.facts.needles import needle_label
 from loopwright.facts.yarns import yarn_weight
 from loopwright.fit.units import cm, grams_and_ounces, inches, metres_and_yards
 from loopwright.model.pattern import Gauge, Needle, Pattern, Piece, Yarn
-from loopwright.yarn.notes import balls_to_buy, join_notes, yarn_lines
+from loopwright.record import replace
+from loopwright.yarn.notes import balls_to_buy, join_notes, needed, yarn_lines
 from loopwright.yarn.report import yarn_report
 
 # Lengths as circular needles are labelled in shops: common practice.
@@ -65,7 +68,7 @@ def make_document(
         written = writer.write()
         if writer.follower is not None:
             follow += moved(writer.follower.steps, len(sections), place)
-        sections += written
+        sections += _with_motifs(written, writer, {key for s in sections for key in s.motifs})
     motifs = frozenset(motif.name.key for motif in pattern.motifs)
     gauges = tuple(_gauge(gauge, used, inches_first, motifs) for gauge in pattern.gauges)
     return Document(
@@ -80,9 +83,15 @@ def make_document(
         needles=tuple(_needle(needle, inches_first, words) for needle in pattern.needles),
         yarns=(
             *(_yarn(yarn, inches_first, words) for yarn in pattern.yarns),
-            *yarn_lines(pattern, report, chosen, inches_first, words.text),
+            *yarn_lines(pattern, report, chosen, words.text),
         ),
-        shades=_shades(pattern, chosen, words, balls_to_buy(report, chosen)),
+        shades=_shades(
+            pattern,
+            chosen,
+            words,
+            balls_to_buy(report, chosen),
+            needed(report, chosen, inches_first),
+        ),
         notions=tuple(text.text for text in pattern.notions),
         notes=tuple(text.text for text in pattern.notes),
         abbreviations=tuple(
@@ -95,9 +104,31 @@ def make_document(
         cautions=cautions_of(pattern, words),
         notices=(*words.notices, words.text(SWATCH)),
         care=care_of(pattern, words),
+        substitution=substitution_of(pattern, words, inches_first),
+        skills=_skills(pattern, walks, chosen[0], words),
         follow=tuple(follow),
         catalogue=words,
     )
+
+
+def _with_motifs(
+    written: tuple[Section, ...], writer: PieceWriter, known: set[str]
+) -> list[Section]:
+    """The sections of a piece, each with the motifs that no section before it wrote out."""
+    out = []
+    for number, section in enumerate(written):
+        mine = tuple(key for key, at in writer.charted.items() if at == number and key not in known)
+        known.update(mine)
+        out.append(replace(section, motifs=mine))
+    return out
+
+
+def _skills(
+    pattern: Pattern, walks: tuple[Walk, ...], size: int, words: Catalogue
+) -> tuple[str, ...]:
+    """What a maker must know; a voice of its own, so that nothing counts as an abbreviation."""
+    mine = [walk for walk in walks if walk.size == size]
+    return skills_of(met_in(mine, Voice(words), len(pattern.pieces) > 1), words)
 
 
 def stands_first(pattern: Pattern, units: str | None) -> str:
@@ -204,6 +235,7 @@ def _shades(
     chosen: tuple[int, ...],
     words: Catalogue,
     to_buy: Mapping[str, list[int]],
+    taken: Mapping[str, tuple[str, str]],
 ) -> tuple[Shade, ...]:
     """The shades; their amount is the balls to buy, or else what the strands are fed."""
     out = []
@@ -233,6 +265,7 @@ def _shades(
                 if shade.name.key in to_buy
                 else _amount(balls, weighed, words),
                 shade.colours,
+                *map(words.figures, taken.get(shade.name.key, ("", ""))),
             )
         )
     return tuple(out)
@@ -273,31 +306,38 @@ def _finished(
     pieces = pattern.pieces[:1] if len(pattern.pieces) == 1 else pattern.pieces
     # Of a shaped piece no one width can be said: its edge, and the widest it gets.
     shaped = any(w.cast_on is not None and w.widest > w.cast_on for w in walks)
-    rows: list[tuple[str, ...]] = []
-    for size in chosen:
-        for piece in pieces:
+    rows: dict[tuple[str, tuple[str, ...]], list[str]] = {}
+    for piece in pieces:
+        for size in chosen:
             walk = next((w for w in walks if w.piece is piece and w.size == size), None)
             cells = _measures(pattern, piece, walk, size, piece is pattern.pieces[0])
             if cells is None:
                 continue
-            label = [names[size]] if len(names) > 1 else []
-            if len(pieces) > 1:
-                label.append(piece.name.text)
+            if len(pieces) > 1 and None in cells:
+                continue  # a seam or a graft: it has no length of its own
             edge = [_edge_width(pattern, walk)] if shaped else []
             shown = [
                 words.figures(pair(mm, inches_first)) if mm is not None else "–"
                 for mm in (*edge, *cells)
             ]
-            rows.append((", ".join(label) or words.text("One size"), *shown))
+            label = names[size] if len(names) > 1 else ""
+            # Two sleeves of the same measures are one line.
+            rows.setdefault((label, tuple(shown)), []).append(piece.name.text)
     if not rows:
         return None
+    told = []
+    for (size_name, shown_cells), named in rows.items():
+        parts = [size_name] if size_name else []
+        if len(pieces) > 1:
+            parts += [name.replace("-", " ").replace("_", " ") for name in named]
+        told.append((", ".join(parts) or words.text("One size"), *shown_cells))
     round_first = bool(pattern.pieces) and pattern.pieces[0].in_round
     around = round_first and len(pieces) == 1
     width = words.text("Around") if around else words.text("Width")
     head = [width, words.text("Length")]
     if shaped:
         head = [words.text("Cast-on edge"), words.text("Widest row"), words.text("Length")]
-    return Table("", (words.text("Size"), *head), tuple(rows))
+    return Table("", (words.text("Size"), *head), tuple(told))
 
 
 def _edge_width(pattern: Pattern, walk: Walk | None) -> float | None:

@@ -221,32 +221,42 @@ def yarn_lines(
     pattern: Pattern,
     report: YarnReport,
     sizes: Sequence[int],
-    yards_first: bool,
     text: Say = str,
 ) -> tuple[str, ...]:
-    """A line for each shade: what is taken of it; then what the figures rest on.
+    """What the figures of `needed` rest on; empty where a size has none.
 
     `text` turns each English message into the words of the pages.
     """
     chosen = [size for size in report.sizes if size.size in sizes]
     if len(chosen) < len(sizes) or not chosen:
         return ()
-    lines: list[str] = []
-    for shade in pattern.shades:
-        each = [next((s for s in size.shades if s.key == shade.name.key), None) for size in chosen]
-        found = [s for s in each if s is not None]
-        if not found:
-            continue
+    known = {shade.key for size in chosen for shade in size.shades}
+    if not any(shade.name.key in known for shade in pattern.shades):
+        return ()
+    return (_ground_text(chosen[0].strands, report, text),)
+
+
+def needed(
+    report: YarnReport, sizes: Sequence[int], yards_first: bool
+) -> dict[str, tuple[str, str]]:
+    """What is knit of each shade (by key), its length and its weight, a number for each size.
+
+    ``600 (1000) m / 656 (1094) yd`` and ``300 (500) g / 10½ (17¾) oz``; the weight is empty where
+    the balls do not say it. Without any margin, which is in `balls_to_buy`.
+    """
+    chosen = [size for size in report.sizes if size.size in sizes]
+    if len(chosen) < len(sizes) or not chosen:
+        return {}
+    out: dict[str, tuple[str, str]] = {}
+    for key in dict.fromkeys(shade.key for size in chosen for shade in size.shades):
+        each = [next((s for s in size.shades if s.key == key), None) for size in chosen]
         length = _both([s.metres if s else 0.0 for s in each], metres_and_yards, yards_first)
-        amount = length
-        if all(s.grams is not None for s in found):
+        weight = ""
+        if all(s.grams is not None for s in each if s is not None):
             grams = [s.grams or 0.0 if s else 0.0 for s in each]
-            amount += f", {_both(grams, grams_and_ounces, yards_first)}"
-        name = _shade(pattern, shade.name.key)
-        lines.append(text("{shade}: about {amount}.").format(shade=name, amount=amount))
-    if lines:
-        lines.append(_ground_text(chosen[0].strands, report, text))
-    return tuple(lines)
+            weight = _both(grams, grams_and_ounces, yards_first)
+        out[key] = (length, weight)
+    return out
 
 
 def balls_to_buy(report: YarnReport, sizes: Sequence[int]) -> dict[str, list[int]]:
@@ -276,12 +286,12 @@ def _ground_text(strands: Sequence[StrandYarn], report: YarnReport, text: Say) -
     if widest.loop.ground == "swatch":
         message = (
             "These amounts rest on a weighed swatch, and may be {spread} % more or less. The balls "
-            "in the table are enough for the upper end and {share} % more."
+            "to buy are enough for the upper end and {share} % more."
         )
     else:
         message = (
             "These amounts rest on the gauge, by the geometry of plain knit, and may be {spread} % "
-            "more or less. The balls in the table are enough for the upper end and {share} % more."
+            "more or less. The balls to buy are enough for the upper end and {share} % more."
         )
     share = round((report.margin - 1) * 100)
     return text(message).format(spread=f"{widest.spread * 100:.0f}", share=share)

@@ -14,131 +14,161 @@ def root(context, missing=missing):
     if 0: yield None
     l_0_doc = resolve('doc')
     l_0_heading = resolve('heading')
-    l_0_swatch = l_0_listed = missing
+    l_0_swatch = l_0_listed = l_0_finished_table = l_0_charted = missing
     try:
-        t_1 = environment.filters['boxes']
+        t_1 = environment.filters['batch']
     except KeyError:
         @internalcode
         def t_1(*unused):
-            raise TemplateRuntimeError("No filter named 'boxes' found.")
+            raise TemplateRuntimeError("No filter named 'batch' found.")
     try:
-        t_2 = environment.filters['colours']
+        t_2 = environment.filters['boxes']
     except KeyError:
         @internalcode
         def t_2(*unused):
-            raise TemplateRuntimeError("No filter named 'colours' found.")
+            raise TemplateRuntimeError("No filter named 'boxes' found.")
     try:
-        t_3 = environment.filters['drawing']
+        t_3 = environment.filters['charts_in_place']
     except KeyError:
         @internalcode
         def t_3(*unused):
-            raise TemplateRuntimeError("No filter named 'drawing' found.")
+            raise TemplateRuntimeError("No filter named 'charts_in_place' found.")
     try:
-        t_4 = environment.filters['halves']
+        t_4 = environment.filters['colours']
     except KeyError:
         @internalcode
         def t_4(*unused):
-            raise TemplateRuntimeError("No filter named 'halves' found.")
+            raise TemplateRuntimeError("No filter named 'colours' found.")
     try:
-        t_5 = environment.filters['hang']
+        t_5 = environment.filters['drawing']
     except KeyError:
         @internalcode
         def t_5(*unused):
-            raise TemplateRuntimeError("No filter named 'hang' found.")
+            raise TemplateRuntimeError("No filter named 'drawing' found.")
     try:
-        t_6 = environment.filters['join']
+        t_6 = environment.filters['halves']
     except KeyError:
         @internalcode
         def t_6(*unused):
-            raise TemplateRuntimeError("No filter named 'join' found.")
+            raise TemplateRuntimeError("No filter named 'halves' found.")
     try:
-        t_7 = environment.filters['length']
+        t_7 = environment.filters['hang']
     except KeyError:
         @internalcode
         def t_7(*unused):
-            raise TemplateRuntimeError("No filter named 'length' found.")
+            raise TemplateRuntimeError("No filter named 'hang' found.")
     try:
-        t_8 = environment.filters['list']
+        t_8 = environment.filters['has_place']
     except KeyError:
         @internalcode
         def t_8(*unused):
-            raise TemplateRuntimeError("No filter named 'list' found.")
+            raise TemplateRuntimeError("No filter named 'has_place' found.")
     try:
-        t_9 = environment.filters['measures']
+        t_9 = environment.filters['join']
     except KeyError:
         @internalcode
         def t_9(*unused):
-            raise TemplateRuntimeError("No filter named 'measures' found.")
+            raise TemplateRuntimeError("No filter named 'join' found.")
     try:
-        t_10 = environment.filters['selectattr']
+        t_10 = environment.filters['kept_together']
     except KeyError:
         @internalcode
         def t_10(*unused):
-            raise TemplateRuntimeError("No filter named 'selectattr' found.")
+            raise TemplateRuntimeError("No filter named 'kept_together' found.")
     try:
-        t_11 = environment.filters['shade_columns']
+        t_11 = environment.filters['length']
     except KeyError:
         @internalcode
         def t_11(*unused):
-            raise TemplateRuntimeError("No filter named 'shade_columns' found.")
+            raise TemplateRuntimeError("No filter named 'length' found.")
     try:
-        t_12 = environment.filters['soft']
+        t_12 = environment.filters['list']
     except KeyError:
         @internalcode
         def t_12(*unused):
-            raise TemplateRuntimeError("No filter named 'soft' found.")
+            raise TemplateRuntimeError("No filter named 'list' found.")
     try:
-        t_13 = environment.filters['strand_column']
+        t_13 = environment.filters['measures']
     except KeyError:
         @internalcode
         def t_13(*unused):
-            raise TemplateRuntimeError("No filter named 'strand_column' found.")
+            raise TemplateRuntimeError("No filter named 'measures' found.")
     try:
-        t_14 = environment.filters['tagged']
+        t_14 = environment.filters['pairs']
     except KeyError:
         @internalcode
         def t_14(*unused):
-            raise TemplateRuntimeError("No filter named 'tagged' found.")
+            raise TemplateRuntimeError("No filter named 'pairs' found.")
     try:
-        t_15 = environment.filters['truncate']
+        t_15 = environment.filters['selectattr']
     except KeyError:
         @internalcode
         def t_15(*unused):
-            raise TemplateRuntimeError("No filter named 'truncate' found.")
+            raise TemplateRuntimeError("No filter named 'selectattr' found.")
     try:
-        t_16 = environment.tests['divisibleby']
+        t_16 = environment.filters['shade_columns']
     except KeyError:
         @internalcode
         def t_16(*unused):
-            raise TemplateRuntimeError("No test named 'divisibleby' found.")
+            raise TemplateRuntimeError("No filter named 'shade_columns' found.")
+    try:
+        t_17 = environment.filters['soft']
+    except KeyError:
+        @internalcode
+        def t_17(*unused):
+            raise TemplateRuntimeError("No filter named 'soft' found.")
+    try:
+        t_18 = environment.filters['strand_column']
+    except KeyError:
+        @internalcode
+        def t_18(*unused):
+            raise TemplateRuntimeError("No filter named 'strand_column' found.")
+    try:
+        t_19 = environment.filters['tagged']
+    except KeyError:
+        @internalcode
+        def t_19(*unused):
+            raise TemplateRuntimeError("No filter named 'tagged' found.")
+    try:
+        t_20 = environment.filters['tens']
+    except KeyError:
+        @internalcode
+        def t_20(*unused):
+            raise TemplateRuntimeError("No filter named 'tens' found.")
+    try:
+        t_21 = environment.filters['truncate']
+    except KeyError:
+        @internalcode
+        def t_21(*unused):
+            raise TemplateRuntimeError("No filter named 'truncate' found.")
     pass
     def macro(l_1_values):
-        t_17 = []
+        t_22 = []
         if l_1_values is missing:
             l_1_values = undefined("parameter 'values' was not provided", name='values')
         pass
-        if t_2(l_1_values):
+        if t_4(l_1_values):
             pass
-            t_17.append(
+            t_22.append(
                 '<span class="swatch" aria-hidden="true">',
             )
-            for l_2_value in t_2(l_1_values):
+            for l_2_value in t_4(l_1_values):
                 _loop_vars = {}
                 pass
-                t_17.extend((
+                t_22.extend((
                     '<span style="background:',
                     escape(l_2_value),
                     '"></span>',
                 ))
             l_2_value = missing
-            t_17.append(
+            t_22.append(
                 '</span>',
             )
-        return concat(t_17)
+        return concat(t_22)
     context.exported_vars.add('swatch')
     context.vars['swatch'] = l_0_swatch = Macro(environment, macro, 'swatch', ('values',), False, False, False, context.eval_ctx.autoescape)
     def macro(l_1_name, l_1_items, l_1_class):
-        t_18 = []
+        t_23 = []
         if l_1_name is missing:
             l_1_name = undefined("parameter 'name' was not provided", name='name')
         if l_1_items is missing:
@@ -148,7 +178,7 @@ def root(context, missing=missing):
         pass
         if l_1_items:
             pass
-            t_18.extend((
+            t_23.extend((
                 '<section class="',
                 escape(l_1_name),
                 escape((' ' if l_1_class else cond_expr_undefined("the inline if-expression on line 8 in 'parts.html' evaluated to false and no else section was defined."))),
@@ -163,22 +193,212 @@ def root(context, missing=missing):
                 l_2_web = resolve('web')
                 _loop_vars = {}
                 pass
-                t_18.extend((
+                t_23.extend((
                     '<p>',
-                    escape(t_9(l_2_item, (undefined(name='web') if l_2_web is missing else l_2_web))),
+                    escape(t_13(l_2_item, (undefined(name='web') if l_2_web is missing else l_2_web))),
                     '</p>\n',
                 ))
             l_2_item = l_2_web = missing
-            t_18.append(
+            t_23.append(
                 '</section>\n',
             )
-        return concat(t_18)
+        return concat(t_23)
     context.exported_vars.add('listed')
     context.vars['listed'] = l_0_listed = Macro(environment, macro, 'listed', ('name', 'items', 'class'), False, False, False, context.eval_ctx.autoescape)
+    def macro():
+        t_24 = []
+        pass
+        t_24.extend((
+            '<section class="finished">\n<h2 id="finished">',
+            escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'finished')),
+            '</h2>\n<div class="wide" role="region" aria-labelledby="finished" tabindex="0">\n<table>\n',
+        ))
+        if environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'caption'):
+            pass
+            t_24.extend((
+                '<caption>',
+                escape(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'caption')),
+                '</caption>\n',
+            ))
+        t_24.append(
+            '<thead><tr>',
+        )
+        for l_2_cell in environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head'):
+            l_2_web = resolve('web')
+            _loop_vars = {}
+            pass
+            t_24.extend((
+                '<th scope="col">',
+                escape(t_13(t_17(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web))),
+                '</th>',
+            ))
+        l_2_cell = l_2_web = missing
+        t_24.append(
+            '</tr></thead>\n<tbody>\n',
+        )
+        l_2_loop = missing
+        for l_2_row, l_2_loop in LoopContext(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'rows'), undefined):
+            _loop_vars = {}
+            pass
+            t_24.append(
+                '<tr>',
+            )
+            l_3_loop = missing
+            for l_3_cell, l_3_loop in LoopContext(l_2_row, undefined):
+                l_3_web = resolve('web')
+                _loop_vars = {}
+                pass
+                if (environment.getattr(l_3_loop, 'first') and environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')):
+                    pass
+                    t_24.extend((
+                        '<th scope="row">',
+                        escape(t_13(t_17(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
+                        '</th>',
+                    ))
+                else:
+                    pass
+                    t_24.extend((
+                        '<td>',
+                        escape(t_13(t_17(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
+                        '</td>',
+                    ))
+            l_3_loop = l_3_cell = l_3_web = missing
+            t_24.append(
+                '</tr>\n',
+            )
+        l_2_loop = l_2_row = missing
+        t_24.append(
+            '</tbody>\n</table>\n</div>\n</section>\n',
+        )
+        return concat(t_24)
+    context.exported_vars.add('finished_table')
+    context.vars['finished_table'] = l_0_finished_table = Macro(environment, macro, 'finished_table', (), False, False, False, context.eval_ctx.autoescape)
+    def macro(l_1_chart, l_1_number, l_1_level):
+        t_25 = []
+        l_1_web = resolve('web')
+        if l_1_chart is missing:
+            l_1_chart = undefined("parameter 'chart' was not provided", name='chart')
+        if l_1_number is missing:
+            l_1_number = undefined("parameter 'number' was not provided", name='number')
+        if l_1_level is missing:
+            l_1_level = undefined("parameter 'level' was not provided", name='level')
+        pass
+        t_25.extend((
+            '<div class="charted',
+            escape((' wide-chart' if environment.getattr(l_1_chart, 'wide') else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
+            escape((' long-chart' if (t_11(environment.getattr(l_1_chart, 'strips')) > 1) else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
+            '"',
+        ))
+        if (undefined(name='web') if l_1_web is missing else l_1_web):
+            pass
+            t_25.extend((
+                ' data-motif="',
+                escape(environment.getattr(l_1_chart, 'motif')),
+                '"',
+            ))
+        t_25.extend((
+            '>\n<h',
+            escape(l_1_level),
+            ' class="chart-title" id="chart-',
+            escape(l_1_number),
+            '">',
+            escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart')),
+            escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'colon')),
+            ' ',
+            escape(environment.getattr(l_1_chart, 'title')),
+            '</h',
+            escape(l_1_level),
+            '>\n<div class="with-key">\n<div class="strips" role="region" aria-labelledby="chart-',
+            escape(l_1_number),
+            '" tabindex="0">\n',
+        ))
+        for (l_2_part, l_2_strip) in environment.getattr(l_1_chart, 'strips'):
+            _loop_vars = {}
+            pass
+            t_25.append(
+                '<div class="strip">',
+            )
+            if l_2_part:
+                pass
+                t_25.extend((
+                    '<p class="quiet">',
+                    escape(l_2_part),
+                    '</p>',
+                ))
+            t_25.extend((
+                escape(t_5(l_2_strip)),
+                '</div>\n',
+            ))
+        l_2_part = l_2_strip = missing
+        t_25.extend((
+            '</div>\n<div class="key">\n<table>\n<thead><tr><th scope="col">',
+            escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'symbol')),
+            '</th>',
+        ))
+        if environment.getattr(l_1_chart, 'sided'):
+            pass
+            t_25.extend((
+                '<th scope="col">',
+                escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'rs')),
+                '</th><th scope="col">',
+                escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'ws')),
+                '</th>',
+            ))
+        else:
+            pass
+            t_25.extend((
+                '<th scope="col">',
+                escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'meaning')),
+                '</th>',
+            ))
+        t_25.append(
+            '</tr></thead>\n<tbody>\n',
+        )
+        for l_2_line in environment.getattr(l_1_chart, 'key'):
+            _loop_vars = {}
+            pass
+            t_25.extend((
+                '<tr><td>',
+                escape(t_5(environment.getattr(l_2_line, 'svg'))),
+                '</td>',
+            ))
+            if (not environment.getattr(l_1_chart, 'sided')):
+                pass
+                t_25.extend((
+                    '<td>',
+                    escape((environment.getattr(l_2_line, 'rs') or environment.getattr(l_2_line, 'ws'))),
+                    '</td>',
+                ))
+            elif ((environment.getattr(l_2_line, 'rs') == environment.getattr(l_2_line, 'ws')) or (t_11(environment.getattr(l_2_line, 'rs')) > 40)):
+                pass
+                t_25.extend((
+                    '<td colspan="2">',
+                    escape(environment.getattr(l_2_line, 'rs')),
+                    '</td>',
+                ))
+            else:
+                pass
+                t_25.extend((
+                    '<td>',
+                    escape((environment.getattr(l_2_line, 'rs') or '–')),
+                    '</td><td>',
+                    escape((environment.getattr(l_2_line, 'ws') or '–')),
+                    '</td>',
+                ))
+            t_25.append(
+                '</tr>\n',
+            )
+        l_2_line = missing
+        t_25.append(
+            '</tbody>\n</table>\n</div>\n</div>\n</div>\n',
+        )
+        return concat(t_25)
+    context.exported_vars.add('charted')
+    context.vars['charted'] = l_0_charted = Macro(environment, macro, 'charted', ('chart', 'number', 'level'), False, False, False, context.eval_ctx.autoescape)
     yield '<div class="front'
-    yield escape((' pictured' if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth') else cond_expr_undefined("the inline if-expression on line 16 in 'parts.html' evaluated to false and no else section was defined.")))
+    yield escape((' pictured' if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth') else cond_expr_undefined("the inline if-expression on line 56 in 'parts.html' evaluated to false and no else section was defined.")))
     yield '">\n<div class="told">\n<header class="cover">\n<h1 data-short="'
-    yield escape(t_15(environment, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'), 48, True, '…', 0))
+    yield escape(t_21(environment, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'), 48, True, '…', 0))
     yield '">'
     yield escape(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'))
     yield '</h1>\n'
@@ -209,9 +429,9 @@ def root(context, missing=missing):
             yield '<span class="key"><b>'
             yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'sizes'))
             yield '</b> <span class="sizes" data-short="'
-            yield escape(t_15(environment, t_6(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '), 36, True, '…', 0))
+            yield escape(t_21(environment, t_9(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '), 36, True, '…', 0))
             yield '">'
-            yield escape(t_6(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '))
+            yield escape(t_9(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '))
             yield '</span></span>\n'
         yield '</p>\n'
     yield '</header>\n'
@@ -233,7 +453,7 @@ def root(context, missing=missing):
                     _loop_vars = {}
                     pass
                     yield '<li>'
-                    yield escape(t_9(l_2_text, (undefined(name='web') if l_2_web is missing else l_2_web)))
+                    yield escape(t_13(l_2_text, (undefined(name='web') if l_2_web is missing else l_2_web)))
                     yield '</li>\n'
                 l_2_text = l_2_web = missing
                 yield '</ul>\n'
@@ -245,7 +465,7 @@ def root(context, missing=missing):
                 _loop_vars = {}
                 pass
                 yield '<th scope="col">'
-                yield escape(t_12(l_1_cell))
+                yield escape(t_17(l_1_cell))
                 yield '</th>'
             l_1_cell = missing
             yield '</tr></thead>\n<tbody>\n'
@@ -262,12 +482,12 @@ def root(context, missing=missing):
                     if environment.getattr(l_2_loop, 'first'):
                         pass
                         yield '<th scope="row">'
-                        yield escape(t_9(t_12(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield escape(t_13(t_17(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</th>'
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_9(t_12(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield escape(t_13(t_17(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</td>'
                 l_2_loop = l_2_cell = l_2_web = missing
                 yield '</tr>\n'
@@ -281,7 +501,7 @@ def root(context, missing=missing):
             yield '</p>\n'
         l_1_note = missing
         yield '</section>\n'
-    if (t_7(t_8(context.eval_ctx, t_10(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), 'level', 'le', 2))) > 1):
+    if (t_11(t_12(context.eval_ctx, t_15(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), 'level', 'le', 2))) > 1):
         pass
         yield '<nav class="contents" aria-label="'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'contents'))
@@ -299,55 +519,15 @@ def root(context, missing=missing):
                 yield '</a></li>\n'
         l_1_loop = l_1_section = missing
         yield '</ul>\n</nav>\n'
-    if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'):
+    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_11(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) <= 3)):
         pass
-        yield '<section class="finished">\n<h2 id="finished">'
-        yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'finished'))
-        yield '</h2>\n<div class="wide" role="region" aria-labelledby="finished" tabindex="0">\n<table>\n'
-        if environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'caption'):
-            pass
-            yield '<caption>'
-            yield escape(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'caption'))
-            yield '</caption>\n'
-        yield '<thead><tr>'
-        for l_1_cell in environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head'):
-            l_1_web = resolve('web')
-            _loop_vars = {}
-            pass
-            yield '<th scope="col">'
-            yield escape(t_9(t_12(l_1_cell), (undefined(name='web') if l_1_web is missing else l_1_web)))
-            yield '</th>'
-        l_1_cell = l_1_web = missing
-        yield '</tr></thead>\n<tbody>\n'
-        l_1_loop = missing
-        for l_1_row, l_1_loop in LoopContext(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'rows'), undefined):
-            _loop_vars = {}
-            pass
-            yield '<tr>'
-            l_2_loop = missing
-            for l_2_cell, l_2_loop in LoopContext(l_1_row, undefined):
-                l_2_web = resolve('web')
-                _loop_vars = {}
-                pass
-                if (environment.getattr(l_2_loop, 'first') and environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')):
-                    pass
-                    yield '<th scope="row">'
-                    yield escape(t_9(t_12(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
-                    yield '</th>'
-                else:
-                    pass
-                    yield '<td>'
-                    yield escape(t_9(t_12(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
-                    yield '</td>'
-            l_2_loop = l_2_cell = l_2_web = missing
-            yield '</tr>\n'
-        l_1_loop = l_1_row = missing
-        yield '</tbody>\n</table>\n</div>\n</section>\n'
+        yield escape(context.call((undefined(name='finished_table') if l_0_finished_table is missing else l_0_finished_table)))
+        yield '\n'
     yield '</div>\n'
     if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'):
         pass
         yield '<div class="shown"><img class="cloth '
-        yield escape(('tall' if (environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'height') > (2 * environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'width'))) else ('broad' if (environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'width') > (1.3 * environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'height'))) else cond_expr_undefined("the inline if-expression on line 98 in 'parts.html' evaluated to false and no else section was defined."))))
+        yield escape(('tall' if (environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'height') > (2 * environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'width'))) else ('broad' if (environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'width') > (1.3 * environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'height'))) else cond_expr_undefined("the inline if-expression on line 123 in 'parts.html' evaluated to false and no else section was defined."))))
         yield '" src="'
         yield escape(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'src'))
         yield '" width="'
@@ -357,7 +537,12 @@ def root(context, missing=missing):
         yield '" alt="'
         yield escape(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'words'))
         yield '"></div>\n'
-    yield '</div>\n<div class="trio">\n'
+    yield '</div>\n'
+    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_11(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) > 3)):
+        pass
+        yield escape(context.call((undefined(name='finished_table') if l_0_finished_table is missing else l_0_finished_table)))
+        yield '\n'
+    yield '<div class="trio">\n'
     yield escape(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'gauge', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'gauge')))
     yield '\n'
     yield escape(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'needles', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'needles')))
@@ -374,13 +559,13 @@ def root(context, missing=missing):
             _loop_vars = {}
             pass
             yield '<p>'
-            yield escape(t_9(l_1_yarn, (undefined(name='web') if l_1_web is missing else l_1_web)))
+            yield escape(t_13(l_1_yarn, (undefined(name='web') if l_1_web is missing else l_1_web)))
             yield '</p>\n'
         l_1_yarn = l_1_web = missing
         if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades'):
             pass
             yield '<div class="wide" role="region" aria-labelledby="yarn" tabindex="0">\n<table>\n<thead><tr>'
-            for l_1_name in t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')):
+            for l_1_name in t_16(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')):
                 _loop_vars = {}
                 pass
                 yield '<th scope="col">'
@@ -394,7 +579,7 @@ def root(context, missing=missing):
                 pass
                 yield '<tr>'
                 l_2_loop = missing
-                for l_2_name, l_2_loop in LoopContext(t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')), undefined):
+                for l_2_name, l_2_loop in LoopContext(t_16(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')), undefined):
                     l_2_web = resolve('web')
                     _loop_vars = {}
                     pass
@@ -403,24 +588,33 @@ def root(context, missing=missing):
                         yield '<th scope="row">'
                         yield escape(context.call((undefined(name='swatch') if l_0_swatch is missing else l_0_swatch), environment.getattr(l_1_shade, 'colours'), _loop_vars=_loop_vars))
                         yield ' '
-                        yield escape(t_12(environment.getattr(l_1_shade, 'name')))
+                        yield escape(t_17(environment.getattr(l_1_shade, 'name')))
                         yield '</th>'
                     else:
                         pass
-                        yield '<td>'
-                        yield escape(t_9(t_12(environment.getitem(l_1_shade, l_2_name)), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield '<td class="'
+                        yield escape(l_2_name)
+                        yield '">'
+                        if (undefined(name='web') if l_2_web is missing else l_2_web):
+                            pass
+                            yield escape(t_13(t_17(environment.getitem(l_1_shade, l_2_name)), True))
+                        else:
+                            pass
+                            yield escape(t_14(environment.getitem(l_1_shade, l_2_name)))
                         yield '</td>'
                 l_2_loop = l_2_name = l_2_web = missing
                 yield '</tr>\n'
             l_1_loop = l_1_shade = missing
             yield '</tbody>\n</table>\n</div>\n'
         yield '</section>\n'
+    yield escape(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'substitution', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'substitution')))
+    yield '\n'
     for l_1_notice in environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'notices'):
         l_1_web = resolve('web')
         _loop_vars = {}
         pass
         yield '<p class="notice">'
-        yield escape(t_9(l_1_notice, (undefined(name='web') if l_1_web is missing else l_1_web)))
+        yield escape(t_13(l_1_notice, (undefined(name='web') if l_1_web is missing else l_1_web)))
         yield '</p>\n'
     l_1_notice = l_1_web = missing
     yield escape(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'cautions', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cautions')))
@@ -429,12 +623,31 @@ def root(context, missing=missing):
     yield '\n'
     yield escape(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'care', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'care')))
     yield '\n'
+    if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'skills'):
+        pass
+        yield '<section class="skills">\n<h2 id="skills">'
+        yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'skills'))
+        yield '</h2>\n<div class="halves">\n'
+        for l_1_half in t_6(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'skills')):
+            _loop_vars = {}
+            pass
+            yield '<ul role="list">\n'
+            for l_2_skill in l_1_half:
+                _loop_vars = {}
+                pass
+                yield '<li>'
+                yield escape(l_2_skill)
+                yield '</li>\n'
+            l_2_skill = missing
+            yield '</ul>\n'
+        l_1_half = missing
+        yield '</div>\n</section>\n'
     if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'abbreviations'):
         pass
         yield '<section class="abbreviations">\n<h2 id="abbreviations">'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'abbreviations'))
         yield '</h2>\n<div class="halves">\n'
-        for l_1_half in t_4(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'abbreviations')):
+        for l_1_half in t_6(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'abbreviations')):
             _loop_vars = {}
             pass
             yield '<ul role="list">\n'
@@ -456,91 +669,6 @@ def root(context, missing=missing):
             yield '</ul>\n'
         l_1_half = missing
         yield '</div>\n</section>\n'
-    if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'):
-        pass
-        yield '<section class="charts">\n<h2 id="charts">'
-        yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'charts'))
-        yield '</h2>\n<p class="quiet">'
-        yield escape((environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note') if t_8(context.eval_ctx, t_10(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'sided')) else environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note_round')))
-        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_frame'), )) if t_8(context.eval_ctx, t_10(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'framed')) else cond_expr_undefined("the inline if-expression on line 149 in 'parts.html' evaluated to false and no else section was defined.")))
-        yield '</p>\n'
-        l_1_loop = missing
-        for l_1_chart, l_1_loop in LoopContext(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), undefined):
-            l_1_web = resolve('web')
-            _loop_vars = {}
-            pass
-            yield '<div class="charted'
-            yield escape((' wide-chart' if environment.getattr(l_1_chart, 'wide') else cond_expr_undefined("the inline if-expression on line 151 in 'parts.html' evaluated to false and no else section was defined.")))
-            yield escape((' long-chart' if (t_7(environment.getattr(l_1_chart, 'strips')) > 1) else cond_expr_undefined("the inline if-expression on line 151 in 'parts.html' evaluated to false and no else section was defined.")))
-            yield '"'
-            if (undefined(name='web') if l_1_web is missing else l_1_web):
-                pass
-                yield ' data-motif="'
-                yield escape(environment.getattr(l_1_chart, 'motif'))
-                yield '"'
-            yield '>\n<h3 id="chart-'
-            yield escape(environment.getattr(l_1_loop, 'index'))
-            yield '">'
-            yield escape(environment.getattr(l_1_chart, 'title'))
-            yield '</h3>\n<div class="with-key">\n<div class="strips" role="region" aria-labelledby="chart-'
-            yield escape(environment.getattr(l_1_loop, 'index'))
-            yield '" tabindex="0">\n'
-            for (l_2_part, l_2_strip) in environment.getattr(l_1_chart, 'strips'):
-                _loop_vars = {}
-                pass
-                yield '<div class="strip">'
-                if l_2_part:
-                    pass
-                    yield '<p class="quiet">'
-                    yield escape(l_2_part)
-                    yield '</p>'
-                yield escape(t_3(l_2_strip))
-                yield '</div>\n'
-            l_2_part = l_2_strip = missing
-            yield '</div>\n<div class="key">\n<table>\n<thead><tr><th scope="col">'
-            yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'symbol'))
-            yield '</th>'
-            if environment.getattr(l_1_chart, 'sided'):
-                pass
-                yield '<th scope="col">'
-                yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'rs'))
-                yield '</th><th scope="col">'
-                yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'ws'))
-                yield '</th>'
-            else:
-                pass
-                yield '<th scope="col">'
-                yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'meaning'))
-                yield '</th>'
-            yield '</tr></thead>\n<tbody>\n'
-            for l_2_line in environment.getattr(l_1_chart, 'key'):
-                _loop_vars = {}
-                pass
-                yield '<tr><td>'
-                yield escape(t_3(environment.getattr(l_2_line, 'svg')))
-                yield '</td>'
-                if (not environment.getattr(l_1_chart, 'sided')):
-                    pass
-                    yield '<td>'
-                    yield escape((environment.getattr(l_2_line, 'rs') or environment.getattr(l_2_line, 'ws')))
-                    yield '</td>'
-                elif ((environment.getattr(l_2_line, 'rs') == environment.getattr(l_2_line, 'ws')) or (t_7(environment.getattr(l_2_line, 'rs')) > 40)):
-                    pass
-                    yield '<td colspan="2">'
-                    yield escape(environment.getattr(l_2_line, 'rs'))
-                    yield '</td>'
-                else:
-                    pass
-                    yield '<td>'
-                    yield escape((environment.getattr(l_2_line, 'rs') or '–'))
-                    yield '</td><td>'
-                    yield escape((environment.getattr(l_2_line, 'ws') or '–'))
-                    yield '</td>'
-                yield '</tr>\n'
-            l_2_line = missing
-            yield '</tbody>\n</table>\n</div>\n</div>\n</div>\n'
-        l_1_loop = l_1_chart = l_1_web = missing
-        yield '</section>\n'
     if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'schematics'):
         pass
         yield '<section class="schematics">\n<h2 id="schematic">'
@@ -551,14 +679,16 @@ def root(context, missing=missing):
             _loop_vars = {}
             pass
             yield '<div class="drawn">\n'
-            if (t_7(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'schematics')) > 1):
+            if (t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'schematics')) > 1):
                 pass
                 yield '<h3>'
                 yield escape(environment.getattr(l_1_schematic, 'title'))
                 yield '</h3>\n'
             yield '<div class="outline">'
-            yield escape(t_3(environment.getattr(l_1_schematic, 'svg')))
-            yield '</div>\n<div class="measured">\n<table>\n<thead><tr>'
+            yield escape(t_5(environment.getattr(l_1_schematic, 'svg')))
+            yield '</div>\n<div class="measured'
+            yield escape((' few' if (t_11(environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head')) <= 4) else cond_expr_undefined("the inline if-expression on line 198 in 'parts.html' evaluated to false and no else section was defined.")))
+            yield '">\n<table>\n<thead><tr>'
             for l_2_cell in environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head'):
                 _loop_vars = {}
                 pass
@@ -580,12 +710,12 @@ def root(context, missing=missing):
                     if environment.getattr(l_3_loop, 'first'):
                         pass
                         yield '<th scope="row">'
-                        yield escape(t_12(l_3_cell))
+                        yield escape(t_17(l_3_cell))
                         yield '</th>'
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_9(l_3_cell, (undefined(name='web') if l_3_web is missing else l_3_web)))
+                        yield escape(t_13(l_3_cell, (undefined(name='web') if l_3_web is missing else l_3_web)))
                         yield '</td>'
                 l_3_loop = l_3_cell = l_3_web = missing
                 yield '</tr>\n'
@@ -599,8 +729,28 @@ def root(context, missing=missing):
             yield '</div>\n</div>\n'
         l_1_loop = l_1_schematic = missing
         yield '</section>\n'
+    if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'):
+        pass
+        yield '<section class="charts">\n<h2 id="charts">'
+        yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'charts'))
+        yield '</h2>\n<p class="quiet">'
+        yield escape((environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note') if t_12(context.eval_ctx, t_15(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'sided')) else environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note_round')))
+        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_frame'), )) if t_12(context.eval_ctx, t_15(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'framed')) else cond_expr_undefined("the inline if-expression on line 218 in 'parts.html' evaluated to false and no else section was defined.")))
+        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_place'), )) if t_3((undefined(name='doc') if l_0_doc is missing else l_0_doc)) else cond_expr_undefined("the inline if-expression on line 218 in 'parts.html' evaluated to false and no else section was defined.")))
+        yield '</p>\n'
+        l_1_loop = missing
+        for l_1_chart, l_1_loop in LoopContext(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), undefined):
+            _loop_vars = {}
+            pass
+            if (not t_8((undefined(name='doc') if l_0_doc is missing else l_0_doc), l_1_chart)):
+                pass
+                yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_1_chart, environment.getattr(l_1_loop, 'index'), 3, _loop_vars=_loop_vars))
+                yield '\n'
+        l_1_loop = l_1_chart = missing
+        yield '</section>\n'
     l_1_loop = missing
     for l_1_section, l_1_loop in LoopContext(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), undefined):
+        l_1_kept = resolve('kept')
         l_1_part = missing
         _loop_vars = {}
         pass
@@ -608,11 +758,11 @@ def root(context, missing=missing):
         _loop_vars['part'] = l_1_part
         yield '<section class="part level-'
         yield escape((2 if (environment.getattr(l_1_section, 'level') <= 2) else 3))
-        yield escape((' bare' if (not environment.getattr(l_1_section, 'lines')) else cond_expr_undefined("the inline if-expression on line 202 in 'parts.html' evaluated to false and no else section was defined.")))
+        yield escape((' bare' if ((not environment.getattr(l_1_section, 'lines')) and (not environment.getattr(l_1_section, 'motifs'))) else cond_expr_undefined("the inline if-expression on line 228 in 'parts.html' evaluated to false and no else section was defined.")))
         yield ' '
-        yield escape(t_13(l_1_section))
+        yield escape(t_18(l_1_section))
         yield ' '
-        yield escape(t_5(l_1_section))
+        yield escape(t_7(l_1_section))
         yield '">\n'
         if environment.getattr(l_1_section, 'heading'):
             pass
@@ -628,17 +778,29 @@ def root(context, missing=missing):
                 yield '<h3>'
                 yield escape(environment.getattr(l_1_section, 'heading'))
                 yield '</h3>\n'
+        l_2_loop = missing
+        for l_2_chart, l_2_loop in LoopContext(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), undefined):
+            _loop_vars = {}
+            pass
+            if (environment.getattr(l_2_chart, 'motif') and (environment.getattr(l_2_chart, 'motif') in environment.getattr(l_1_section, 'motifs'))):
+                pass
+                yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_2_chart, environment.getattr(l_2_loop, 'index'), (3 if (environment.getattr(l_1_section, 'level') <= 2) else 4), _loop_vars=_loop_vars))
+                yield '\n'
+        l_2_loop = l_2_chart = missing
         if environment.getattr(l_1_section, 'lines'):
             pass
+            l_1_kept = t_10(l_1_section)
+            _loop_vars['kept'] = l_1_kept
             yield '<ul class="lines" role="list">\n'
             l_2_loop = missing
-            for (l_2_line, l_2_tag), l_2_loop in LoopContext(t_14(l_1_section), undefined):
+            for (l_2_line, l_2_tag), l_2_loop in LoopContext(t_19(l_1_section), undefined):
                 l_2_web = resolve('web')
                 _loop_vars = {}
                 pass
                 yield '<li class="'
                 yield escape(environment.getattr(l_2_line, 'kind'))
-                yield escape((' change' if l_2_tag else cond_expr_undefined("the inline if-expression on line 213 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield escape((' change' if l_2_tag else cond_expr_undefined("the inline if-expression on line 245 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield escape((' kept' if (environment.getattr(l_2_loop, 'index0') in (undefined(name='kept') if l_1_kept is missing else l_1_kept)) else cond_expr_undefined("the inline if-expression on line 245 in 'parts.html' evaluated to false and no else section was defined.")))
                 yield '"'
                 if (undefined(name='web') if l_2_web is missing else l_2_web):
                     pass
@@ -661,45 +823,67 @@ def root(context, missing=missing):
                     yield escape(environment.getattr(l_2_line, 'label'))
                     yield '</b> '
                 yield '<span class="text">'
-                yield escape((t_9(environment.getattr(l_2_line, 'text'), (undefined(name='web') if l_2_web is missing else l_2_web)) if (undefined(name='web') if l_2_web is missing else l_2_web) else environment.getattr(l_2_line, 'text')))
+                yield escape((t_13(environment.getattr(l_2_line, 'text'), (undefined(name='web') if l_2_web is missing else l_2_web)) if (undefined(name='web') if l_2_web is missing else l_2_web) else environment.getattr(l_2_line, 'text')))
                 yield '</span>'
                 if environment.getattr(l_2_line, 'count'):
                     pass
                     yield ' <span class="count">'
                     yield escape(environment.getattr(l_2_line, 'count'))
                     yield '</span>'
-                if t_1(l_2_line):
+                if (t_2(l_2_line) or t_20(l_2_line)):
                     pass
                     yield '<span class="tallies" aria-hidden="true">\n'
                     l_3_loop = missing
-                    for l_3_number, l_3_loop in LoopContext(t_1(l_2_line), undefined):
+                    for l_3_number, l_3_loop in LoopContext(t_2(l_2_line), undefined):
                         l_3_range = resolve('range')
                         _loop_vars = {}
                         pass
                         yield '<span class="tally">'
-                        if ((t_7(t_1(l_2_line)) > 1) and (environment.getattr(l_3_loop, 'index0') < t_7(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
+                        if ((t_11(t_2(l_2_line)) > 1) and (environment.getattr(l_3_loop, 'index0') < t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
                             pass
                             yield '<i>'
                             yield escape(environment.getitem(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), environment.getattr(l_3_loop, 'index0')))
                             yield '</i>'
-                        l_4_loop = missing
-                        for l_4_box, l_4_loop in LoopContext(context.call((undefined(name='range') if l_3_range is missing else l_3_range), l_3_number, _loop_vars=_loop_vars), undefined):
+                        for l_4_five in t_1(context.call((undefined(name='range') if l_3_range is missing else l_3_range), l_3_number, _loop_vars=_loop_vars), 5):
                             _loop_vars = {}
                             pass
-                            yield '<span class="box'
-                            yield escape((' five' if t_16(environment.getattr(l_4_loop, 'index'), 5) else cond_expr_undefined("the inline if-expression on line 221 in 'parts.html' evaluated to false and no else section was defined.")))
-                            yield '"></span>'
-                        l_4_loop = l_4_box = missing
+                            yield '<span class="five">'
+                            for l_5_box in l_4_five:
+                                _loop_vars = {}
+                                pass
+                                yield '<span class="box"></span>'
+                            l_5_box = missing
+                            yield '</span>'
+                        l_4_five = missing
                         yield '</span>\n'
                     l_3_loop = l_3_number = l_3_range = missing
+                    l_3_loop = missing
+                    for l_3_tens, l_3_loop in LoopContext(t_20(l_2_line), undefined):
+                        _loop_vars = {}
+                        pass
+                        yield '<span class="tally">'
+                        if ((t_11(environment.getattr(l_2_line, 'tally')) > 1) and (environment.getattr(l_3_loop, 'index0') < t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
+                            pass
+                            yield '<i>'
+                            yield escape(environment.getitem(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), environment.getattr(l_3_loop, 'index0')))
+                            yield '</i>'
+                        for l_4_done in l_3_tens:
+                            _loop_vars = {}
+                            pass
+                            yield '<span class="ten">'
+                            yield escape(l_4_done)
+                            yield '</span>'
+                        l_4_done = missing
+                        yield '</span>\n'
+                    l_3_loop = l_3_tens = missing
                     yield '</span>'
                 yield '</li>\n'
             l_2_loop = l_2_line = l_2_tag = l_2_web = missing
             yield '</ul>\n'
         yield '</section>\n'
-    l_1_loop = l_1_section = l_1_part = missing
+    l_1_loop = l_1_section = l_1_part = l_1_kept = missing
 
 blocks = {}
-debug_info = '1=110&2=115&3=120&6=135&7=144&8=148&9=152&10=157&11=163&16=174&19=176&20=180&21=183&23=187&24=190&26=192&28=195&29=198&31=202&32=205&37=213&39=216&40=218&41=221&42=224&44=226&45=231&50=236&53=239&55=248&56=253&62=271&63=275&67=279&68=282&70=285&71=288&72=291&78=297&80=300&83=302&84=305&86=308&88=318&89=323&97=342&98=345&102=356&103=358&104=360&106=362&108=365&109=367&110=372&112=375&115=378&117=387&118=392&126=413&127=418&129=421&130=423&131=425&132=427&134=430&136=432&138=436&139=440&146=454&148=457&149=459&150=463&151=468&152=477&154=481&155=483&156=487&161=496&163=511&164=515&174=539&176=542&177=545&179=549&180=552&182=555&185=557&187=566&188=571&192=589&193=592&200=598&201=602&202=605&203=612&204=614&205=617&207=624&210=626&212=630&213=635&214=646&215=653&216=659&217=661&218=666&220=670&221=675'
+debug_info = '1=140&2=145&3=150&6=165&7=174&8=178&9=182&10=187&11=193&16=203&18=208&21=211&22=215&24=221&26=235&27=242&34=271&35=283&36=296&38=307&39=310&40=316&45=330&47=352&48=357&56=394&59=396&60=400&61=403&63=407&64=410&66=412&68=415&69=418&71=422&72=425&77=433&79=436&80=438&81=441&82=444&84=446&85=451&90=456&93=459&95=468&96=473&102=491&103=495&107=499&108=502&110=505&111=508&112=511&118=517&119=519&122=522&123=525&126=536&127=538&130=541&131=543&132=545&134=547&136=550&137=552&138=557&140=560&143=563&145=572&146=577&154=605&155=607&156=612&158=615&159=617&160=619&161=621&163=624&165=626&167=630&168=634&175=640&177=643&179=645&181=649&182=653&189=667&191=670&192=673&194=677&195=680&197=683&198=685&200=687&202=696&203=701&207=719&208=722&215=727&217=730&218=732&219=737&220=740&221=742&226=747&227=752&228=755&229=762&230=764&231=767&233=774&236=777&237=780&238=782&241=785&242=787&244=791&245=796&246=808&247=815&248=821&249=823&250=828&252=832&253=837&255=856&256=860'
 
-MARK = '3.1.6 8616 df9041c3'
+MARK = '3.1.6 10073 721b15a3'

@@ -172,10 +172,12 @@ def root(context, missing=missing):
             pass
             yield '\n'
             yield str(context.call((undefined(name='aligned') if l_0_aligned is missing else l_0_aligned), (undefined(name='shades') if l_0_shades is missing else l_0_shades)))
+    yield str(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'substitution', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'substitution')))
     yield str(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'notions', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'notions')))
     yield str(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'cautions', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cautions')))
     yield str(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'notes', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'notes')))
     yield str(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'care', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'care')))
+    yield str(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'skills', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'skills')))
     if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'abbreviations'):
         pass
         yield '\n'
@@ -198,6 +200,6 @@ def root(context, missing=missing):
     l_1_section = missing
 
 blocks = {}
-debug_info = '1=22&2=31&3=33&5=39&6=46&8=50&9=52&10=56&14=63&15=69&16=73&19=80&20=81&21=83&24=88&26=90&27=92&29=97&30=99&33=105&35=108&36=109&37=111&38=113&39=116&43=120&44=122&45=125&48=129&49=131&51=132&52=135&56=139&57=142&59=145&61=148&62=149&63=151&65=153&67=154&68=155&69=156&71=159&72=160&73=163&75=166&77=169&80=170&81=171&82=172&83=173&84=174&86=177&87=178&89=179&91=183&92=185&94=186&95=190'
+debug_info = '1=22&2=31&3=33&5=39&6=46&8=50&9=52&10=56&14=63&15=69&16=73&19=80&20=81&21=83&24=88&26=90&27=92&29=97&30=99&33=105&35=108&36=109&37=111&38=113&39=116&43=120&44=122&45=125&48=129&49=131&51=132&52=135&56=139&57=142&59=145&61=148&62=149&63=151&65=153&67=154&68=155&69=156&71=159&72=160&73=163&75=166&77=169&80=170&81=171&82=172&83=173&84=174&85=175&86=176&88=179&89=180&91=181&93=185&94=187&96=188&97=192'
 
-MARK = '3.1.6 2144 2d17aad6'
+MARK = '3.1.6 2228 5509f465'

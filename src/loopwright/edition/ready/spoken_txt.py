@@ -124,12 +124,23 @@ def root(context, missing=missing):
             pass
             yield ': '
             yield str(context.call((undefined(name='in_full') if l_1_in_full is missing else l_1_in_full), environment.getattr(l_1_shade, 'amount'), _loop_vars=_loop_vars))
+        if environment.getattr(l_1_shade, 'needed'):
+            pass
+            yield '; about '
+            yield str(context.call((undefined(name='in_full') if l_1_in_full is missing else l_1_in_full), environment.getattr(l_1_shade, 'needed'), _loop_vars=_loop_vars))
+            yield ' is knit'
+        if environment.getattr(l_1_shade, 'weighs'):
+            pass
+            yield ', which weighs '
+            yield str(context.call((undefined(name='in_full') if l_1_in_full is missing else l_1_in_full), environment.getattr(l_1_shade, 'weighs'), _loop_vars=_loop_vars))
         yield '.\n'
     l_1_shade = l_1_in_full = missing
+    yield str(context.call((undefined(name='part') if l_0_part is missing else l_0_part), environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'substitution'), environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'substitution')))
     yield str(context.call((undefined(name='part') if l_0_part is missing else l_0_part), environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'notions'), environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'notions')))
     yield str(context.call((undefined(name='part') if l_0_part is missing else l_0_part), environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'cautions'), environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cautions')))
     yield str(context.call((undefined(name='part') if l_0_part is missing else l_0_part), environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'notes'), environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'notes')))
     yield str(context.call((undefined(name='part') if l_0_part is missing else l_0_part), environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'care'), environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'care')))
+    yield str(context.call((undefined(name='part') if l_0_part is missing else l_0_part), environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'skills'), environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'skills')))
     l_1_loop = missing
     for l_1_section, l_1_loop in LoopContext(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), undefined):
         l_1_steps = resolve('steps')
@@ -154,6 +165,6 @@ def root(context, missing=missing):
     l_1_loop = l_1_section = l_1_steps = missing
 
 blocks = {}
-debug_info = '1=26&2=33&4=37&5=40&6=45&11=59&12=61&13=64&15=66&16=68&17=71&19=73&20=76&22=78&23=81&25=84&27=87&28=90&29=94&30=98&34=106&35=107&36=108&37=109&38=113&40=124&41=125&42=126&43=127&44=129&46=134&47=136&49=138&51=142&52=145'
+debug_info = '1=26&2=33&4=37&5=40&6=45&11=59&12=61&13=64&15=66&16=68&17=71&19=73&20=76&22=78&23=81&25=84&27=87&28=90&29=94&30=98&34=106&35=107&36=108&37=109&38=113&40=133&41=134&42=135&43=136&44=137&45=138&46=140&48=145&49=147&51=149&53=153&54=156'
 
-MARK = '3.1.6 1354 5362f664'
+MARK = '3.1.6 1595 e5003578'
