@@ -54,6 +54,7 @@ FIRES = [
     ({"title": "Cap, 2T", "notes": "a pom-pom"}, {"pompom"}),
     ({"title": "Toddler Scarf", "notes": "fringe"}, {"scarf", "pompom"}),
     ({"title": "Baby Vest", "summary": "All in eyelets."}, {"openwork"}),
+    ({"title": "Baby Vest", "rows": "* yo k2tog k2 *"}, {"openwork"}),
     ({"title": "Baby Vest", "rows": "* yo k2tog yo k2tog yo k2tog k2 *"}, {"openwork"}),
     ({"title": "Infant Mitts", "yarn": ' "Mohair and silk": 25 g 210 m'}, {"loose hairs"}),
 ]  # fmt: skip

@@ -12,7 +12,7 @@ from loopwright.edition.catalogue import Catalogue
 from loopwright.facts.care import care_named, felts, is_acrylic
 from loopwright.facts.tables import table
 from loopwright.facts.words import safety_caution
-from loopwright.model.body import words_of
+from loopwright.model.body import Fill, words_of
 from loopwright.model.pattern import Care, Pattern, Remark
 from loopwright.record import dataclass
 
@@ -62,6 +62,7 @@ _OPEN = re.compile(r"\b(lace|lacy|openwork|eyelets?|mesh|dropped stitches)\b", r
 _FLUFFY = re.compile(r"\b(mohair|angora|faux fur|eyelash)\b", re.IGNORECASE)
 
 _HOLES = 3  # yarn overs written in one motif or row: a pattern of holes, no single buttonhole
+_CLOSE = 5  # stitches in which one hole makes an open cloth: a judgement, without a source
 _NECK_AGE, _CORD_AGE = 7, 14  # years to which rules on cords reach: EN 14682
 _SMALL_AGE = 3  # years: 16 CFR 1501
 
@@ -158,10 +159,20 @@ def _stated(care: Care, words: Catalogue) -> list[str]:
     return [words.say(phrase.line, n=phrase.degrees) for phrase in found]
 
 
+def _is_open(fill: Fill) -> bool:
+    """Whether a fill makes holes that lie close: one in so few stitches, all along the row."""
+    words = words_of((fill,))
+    holes = sum(word.number(0) for word in words if word.stitch.word == "yo")
+    return holes * _CLOSE >= sum(word.number(0) * word.stitch.makes for word in words) > 0
+
+
 def _has_holes(pattern: Pattern) -> bool:
-    """Whether the rows make a pattern of holes: yarn overs, or stitches let fall."""
+    """Whether the rows make a pattern of holes: yarn overs again and again, or fallen stitches."""
     for motif in pattern.motifs:
-        steps = [step for row in motif.rows for step in words_of(row.body.steps)]
+        written = tuple(step for row in motif.rows for step in row.body.steps)
+        steps = words_of(written)
+        if any(isinstance(step, Fill) and _is_open(step) for step in written):
+            return True
         holes = sum(step.stitch.word == "yo" for step in steps)
         if holes >= _HOLES or any(step.stitch.kind == "drop" for step in steps):
             return True
