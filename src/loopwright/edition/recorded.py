@@ -99,7 +99,7 @@ def document_Abbreviation(given):
 
 
 def document_Line(given):
-    def __init__(self, kind, label, text, count, strand=given['strand'], new_strand=given['new_strand'], colours=given['colours'], tally=given['tally']):
+    def __init__(self, kind, label, text, count, strand=given['strand'], new_strand=given['new_strand'], colours=given['colours'], tally=given['tally'], repeats=given['repeats']):
         put(self, 'kind', kind)
         put(self, 'label', label)
         put(self, 'text', text)
@@ -108,12 +108,13 @@ def document_Line(given):
         put(self, 'new_strand', new_strand)
         put(self, 'colours', colours)
         put(self, 'tally', tally)
+        put(self, 'repeats', repeats)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.kind, self.label, self.text, self.count, self.strand, self.new_strand, self.colours, self.tally) == (other.kind, other.label, other.text, other.count, other.strand, other.new_strand, other.colours, other.tally)
+            return (self.kind, self.label, self.text, self.count, self.strand, self.new_strand, self.colours, self.tally, self.repeats) == (other.kind, other.label, other.text, other.count, other.strand, other.new_strand, other.colours, other.tally, other.repeats)
         return NotImplemented
     def __hash__(self):
-        return hash((self.kind, self.label, self.text, self.count, self.strand, self.new_strand, self.colours, self.tally))
+        return hash((self.kind, self.label, self.text, self.count, self.strand, self.new_strand, self.colours, self.tally, self.repeats))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -516,7 +517,7 @@ RECORDS = {
     "document.Table": ("fe: caption head rows", document_Table),
     "document.Shade": ("fe: name yarn strand amount colours needed= weighs=", document_Shade),
     "document.Abbreviation": ("fe: short meaning stitches", document_Abbreviation),
-    "document.Line": ("fe: kind label text count strand= new_strand= colours= tally=", document_Line),
+    "document.Line": ("fe: kind label text count strand= new_strand= colours= tally= repeats=", document_Line),
     "document.Section": ("fe: heading level lines motifs=", document_Section),
     "document.FollowRow": ("fe: section line motif= row=", document_FollowRow),
     "document.FollowStep": ("fe: rows times= tick= counted= piece= before= round=", document_FollowStep),

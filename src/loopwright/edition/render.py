@@ -203,10 +203,7 @@ def kept_together(section: Section) -> frozenset[int]:
     found: set[int] = set()
     for place, line in enumerate(section.lines):
         if line.kind == "repeat":
-            for before in range(place - 1, max(place - 1 - _VIEW, -1), -1):
-                if section.lines[before].kind != "row":
-                    break
-                found.add(before)
+            found.update(range(max(place - min(line.repeats, _VIEW), 0), place))
     return frozenset(found)
 
 
