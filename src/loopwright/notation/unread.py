@@ -12,7 +12,7 @@ from loopwright.notation.lalr import Unread
 from loopwright.notation.line import LOWER, reads
 from loopwright.notation.near import nearest, one_slip
 from loopwright.notation.source import Source, Span
-from loopwright.notation.terminals import LINE_WORDS, expected_text, keyword
+from loopwright.notation.terminals import LINE_WORDS, expected_text, keyword, line_help
 from loopwright.notation.tree import Special
 from loopwright.problem import ERROR, Edit, Fix, Problem
 
@@ -40,15 +40,18 @@ def unread_line(code: str, base: int, error: Unread, source: Source) -> Problem:
     answer = _habit(code, source)
     if answer is not None:
         return _answered(answer, code, base, span)
+    word = first.group() if first else ""
+    wanted = expected_text(names, word)
     if start >= len(code):
         tail = code.rsplit(maxsplit=1)[-1]
-        message = f"The line ends after “{tail}”, where {expected_text(names)} should follow."
+        message = f"The line ends after “{tail}”, where {wanted} should follow."
     else:
-        wrong = code[start:end]
-        message = f"“{wrong}” cannot stand here; what can is {expected_text(names)}."
+        message = f"“{code[start:end]}” cannot stand here; what can is {wanted}."
     if len(names) > 12 or not names:
         message = f"“{code[start:end] or code.strip()}” cannot be read here."
-    return Problem("line-unclear", ERROR, "this line cannot be read", message, span)
+    return Problem(
+        "line-unclear", ERROR, "this line cannot be read", message, span, help=line_help(word)
+    )
 
 
 def _keyword_slip(code: str, base: int, start: int, names: set[str]) -> Problem | None:
