@@ -7,20 +7,16 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from loopwright.check.checked import Checked
-from loopwright.check.printing import problems_text
-from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, Usage, report, say, style
-from loopwright.commands.resize import wish_options
+from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, Usage, report, say
+from loopwright.commands.measures import at_measures, wish_options
 from loopwright.compile import check_source
 from loopwright.files import read_source, write_inside
 from loopwright.record import replace
 
 if TYPE_CHECKING:
     from loopwright.build import BuildOptions
-    from loopwright.check.checked import Checked
-    from loopwright.edition.errata import Change
-
-if TYPE_CHECKING:
     from loopwright.edition.document import Personal
+    from loopwright.edition.errata import Change
 
 HELP = "check a source, then make its editions"
 EXAMPLE = "loopwright build examples/skerry-throw.loop --to pdf --paper letter"
@@ -169,27 +165,9 @@ def _is_personal(args: argparse.Namespace) -> bool:
 def _personal(args: argparse.Namespace, checked: Checked) -> tuple[Checked, Personal] | None:
     """The pattern at the reader's own measures, and its first page; None where it cannot be."""
     from loopwright.edition.personal import make_personal
-    from loopwright.fit.resize import CannotResize, Wish, resize
 
-    try:
-        wish = Wish.of(
-            checked.pattern,
-            args.width,
-            args.length,
-            args.size,
-            gauge=args.gauge,
-            scale=args.scale,
-        )
-        result = resize(checked, wish, check_source)
-    except ValueError as error:
-        raise Usage(str(error)) from None
-    except CannotResize as error:
-        say(problems_text(error.problems, checked.source, style()))
-        say("loopwright: nothing was written")
+    made = at_measures(checked, args, lambda again: again.has_errors)
+    if made is None:
         return None
-    again = check_source(result.source)
-    if again.has_errors:
-        report(again)
-        say("loopwright: the new sizes do not check, so nothing was written")
-        return None
-    return again, make_personal(checked, again, wish, result.notes, args.size, args.units)
+    again, notes = made.checked, made.resized.notes
+    return again, make_personal(checked, again, made.wish, notes, args.size, args.units)

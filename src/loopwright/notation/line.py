@@ -1,0 +1,88 @@
+"""One line by itself: its code and its comment, what no parser need see, whether it can be read."""
+
+from __future__ import annotations
+
+import re
+
+from loopwright.notation.bounds import MAX_LINE, MAX_NESTING
+from loopwright.notation.grammar import line_reader
+from loopwright.notation.lalr import Unread
+from loopwright.notation.source import Span
+from loopwright.problem import ERROR, Problem
+
+LOWER = str.maketrans("ABCDEFGHIJKLMNOPQRSTUVWXYZ", "abcdefghijklmnopqrstuvwxyz")
+"""The parser sees a line in small letters; no character moves."""
+
+_CONTROL = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\u202a-\u202e\u2066-\u2069]")
+
+
+def split_comment(line: str) -> tuple[str, str]:
+    """A line's code and its comment (with the dashes); a string's dashes are no comment."""
+    at = line.find("--")
+    while at >= 0:
+        if line.count('"', 0, at) % 2 == 0:
+            return line[:at], line[at:]
+        at = line.find("--", at + 1)
+    return line, ""
+
+
+def reads(code: str) -> bool:
+    """Whether a line, without its comment, follows the notation."""
+    code, _ = split_comment(code)
+    code = code.strip()
+    if not code or before_parsing(code, 0) is not None:
+        return False
+    reader, shaper = line_reader()
+    shaper.original = code
+    shaper.base = 0
+    shaper.problems = []
+    shaper.size_lists = []
+    try:
+        reader.parse(code.translate(LOWER))
+    except Unread:
+        return False
+    return not shaper.problems
+
+
+def before_parsing(code: str, base: int) -> Problem | None:
+    """What must be said before the parser sees the line: control characters, size, nesting."""
+    if len(code) > MAX_LINE:
+        return Problem(
+            "number-too-big",
+            ERROR,
+            "the line is too long",
+            f"This line has {len(code):,} characters; a line may have {MAX_LINE:,}.",
+            Span(base, base + 40),
+            help="split the row into groups, or use a fill between stars.",
+        )
+    control = _CONTROL.search(code)
+    if control:
+        return Problem(
+            "line-unclear",
+            ERROR,
+            "a character that cannot be seen",
+            f"There is a control character here (U+{ord(control.group()):04X}), which no pattern "
+            "needs and which can make a line look other than it is.",
+            Span(base + control.start(), base + control.end()),
+            help="delete it.",
+        )
+    if code.count("(") <= MAX_NESTING:
+        return None
+    depth = 0
+    for at, letter in enumerate(code):
+        if letter == '"':
+            break
+        if letter == "(":
+            depth += 1
+            if depth > MAX_NESTING:
+                return Problem(
+                    "number-too-big",
+                    ERROR,
+                    "groups are nested too deep",
+                    f"Here {depth} groups are open inside one another; {MAX_NESTING} are allowed.",
+                    Span(base + at, base + at + 1),
+                    help="work the inner groups out, or split the row.",
+                )
+        elif letter == ")":
+            depth -= 1
+    return None
