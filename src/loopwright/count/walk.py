@@ -182,12 +182,16 @@ class ListedRow:
 
 @dataclass(frozen=True, slots=True)
 class Site:
-    """Where a motif is begun: with how many stitches."""
+    """Where a motif is begun: with how many stitches, and how they hang; `rs` and `round` are as
+    in `Worked`."""
 
     motif: Motif
     item: Work
     count: int
     size: int
+    live: Live
+    rs: bool
+    round: bool
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -671,7 +675,7 @@ class _Walker:
         if motif is None or not motif.rows:
             return False  # said by unknown-name or row-missing; nothing after it can be counted
         count = total(self.state).fixed
-        self.sites.append(Site(motif, item, count, self.size))
+        self.sites.append(Site(motif, item, count, self.size, self.state, self.rs, self.round))
         fits = self._on_form(item, motif, count)
         self._sides(item, motif)
         if isinstance(item.amount, UntilStitches):
