@@ -71,7 +71,7 @@ def chart_of(pattern: Pattern, motif: Motif, walks: Sequence[Walk], size: int) -
         return Left(motif.name.text, "a row of it holds, takes or picks up stitches")
     use = _use(motif, walks, size)
     rows = motif.rows
-    if len(rows) % 2 and use.again and not use.round:
+    if len(rows) % 2 and use.again and not use.round and not _turns(motif):
         rows = rows * 2  # worked flat, every second time falls on the other side
     tapes = [tape_of(row.body, size) for row in rows]
     if _turns(motif):

@@ -464,17 +464,18 @@ def turning_Start(given):
 
 
 def turning__Seen(given):
-    def __init__(self, fills, behind, rest, shape):
+    def __init__(self, fills, behind, rest, all, shape):
         put(self, 'fills', fills)
         put(self, 'behind', behind)
         put(self, 'rest', rest)
+        put(self, 'all', all)
         put(self, 'shape', shape)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.fills, self.behind, self.rest, self.shape) == (other.fills, other.behind, other.rest, other.shape)
+            return (self.fills, self.behind, self.rest, self.all, self.shape) == (other.fills, other.behind, other.rest, other.all, other.shape)
         return NotImplemented
     def __hash__(self):
-        return hash((self.fills, self.behind, self.rest, self.shape))
+        return hash((self.fills, self.behind, self.rest, self.all, self.shape))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -510,5 +511,5 @@ RECORDS = {
     "symbols._Pen": ("e: lines~default_factory dots~default_factory width=", symbols__Pen),
     "thread.Thread": ("fe: ends colours loop", thread_Thread),
     "turning.Start": ("fe: live rs round rows", turning_Start),
-    "turning._Seen": ("fe: fills behind rest shape", turning__Seen),
+    "turning._Seen": ("fe: fills behind rest all shape", turning__Seen),
 }

@@ -45,11 +45,13 @@ class Start:
 
 @dataclass(frozen=True, slots=True)
 class _Seen:
-    """What a row did: how often its fills were worked, and the stitches it left waiting."""
+    """What a row did: how often its fills were worked, the stitches that waited behind it and that
+    it left, and all the stitches there were."""
 
     fills: tuple[int, ...]
     behind: int
     rest: int
+    all: int
     shape: tuple[int, int, bool]
 
 
@@ -59,22 +61,23 @@ def turning_ground(
     """The ground of rows that turn, begun as `starts` say; None where they have no narrow one."""
     if any(tape.broken or tape.trouble is not None for tape in tapes):
         return None
+    changes = sum(tape.turns or not in_round for tape in tapes)
+    twice = changes % 2 and any(start.rows > len(tapes) for start in starts)
     if motif.form is not None and all(start.live.is_plain for start in starts):
+        tapes = [*tapes, *tapes] if twice else tapes
         return _on_form(tapes, Affine(motif.form.fixed, motif.form.unit), in_round)
     if not starts:
         return _anywhere(tapes, in_round)
     first = starts[0]
-    whole = _whole(tapes, starts)
+    whole = _all_times(tapes, starts)
     if whole is not None:
-        note = ALL_TIMES.format(times=-(-first.rows // len(tapes)))
-        return Ground(whole, tuple(tuple(0 for _ in ts) for ts in whole), first.live, note)
-    real = _seen(tapes, first.live, first.round)
-    if real is None:
+        return whole
+    if twice:  # every second time falls on the other side
+        tapes = [*tapes, *tapes]
+    drawn = _narrow(tapes, first, exact=False)
+    if drawn is None:
         return None
-    live = _narrow(tapes, first, real)
-    seen = None if live is None else _seen(tapes, live, first.round)
-    if live is None or seen is None:
-        return None
+    live, real, seen = drawn
     times = tuple(row.fills for row in seen)
     notes = (FIRST_TIME if _varies(tapes, starts) else "", _waits(real, seen))
     once = tuple(tuple(min(t, 1) for t in ts) for ts in times)
@@ -131,6 +134,7 @@ def _look(outcome: Outcome, live: Live) -> _Seen:
         tuple(fill.fixed for fill in outcome.fills),
         _sum(live.behind),
         _sum(outcome.rest),
+        max(total(live).fixed, _sum(live.behind) + _sum(outcome.made) + _sum(outcome.rest)),
         (len(outcome.made), len(outcome.rest), outcome.turned),
     )
 
@@ -139,8 +143,8 @@ def _sum(parts: Parts) -> int:
     return summed(parts).fixed if parts else 0
 
 
-def _whole(tapes: Sequence[Tape], starts: Sequence[Start]) -> tuple[tuple[int, ...], ...] | None:
-    """How often the fills of every row are worked, where all rows can be drawn as worked.
+def _all_times(tapes: Sequence[Tape], starts: Sequence[Start]) -> Ground | None:
+    """Every time that the rows are worked, where that has room; None where it has not.
 
     Only where some row is not the same each time; else once says it all.
     """
@@ -148,53 +152,61 @@ def _whole(tapes: Sequence[Tape], starts: Sequence[Start]) -> tuple[tuple[int, .
     if len(set(starts)) > 1 or not len(tapes) < first.rows <= MOST_ROWS:
         return None
     rows = [tapes[at % len(tapes)] for at in range(first.rows)]
-    live = first.live
-    times: list[tuple[int, ...]] = []
-    for tape in rows:
-        outcome = work_row(tape, live)
-        if outcome.misfit is not None or total(live).fixed > MOST_COLUMNS:
-            return None
-        times.append(tuple(fill.fixed for fill in outcome.fills))
-        live = outcome.after(live, first.round)
-    same = all(found == times[at % len(tapes)] for at, found in enumerate(times))
-    return None if same or total(live).fixed > MOST_COLUMNS else tuple(times)
+    drawn = _narrow(rows, first, exact=True)
+    if drawn is None:
+        return None
+    live, real, seen = drawn
+    same = all(row.fills == seen[at % len(tapes)].fills for at, row in enumerate(seen))
+    if same or max(row.all for row in seen) > MOST_COLUMNS:
+        return None
+    notes = (ALL_TIMES.format(times=-(-first.rows // len(tapes))), _waits(real, seen))
+    nothing = tuple(tuple(0 for _ in row.fills) for row in seen)
+    times = tuple(row.fills for row in seen)
+    return Ground(times, nothing, live, " ".join(filter(None, notes)))
 
 
 def _varies(tapes: Sequence[Tape], starts: Sequence[Start]) -> bool:
     """Whether the rows turn elsewhere when they are worked again, or in another place."""
-    if any(_seen(tapes, s.live, s.round) != _seen(tapes, starts[0].live, starts[0].round)
-           for s in starts[1:]):  # fmt: skip
-        return True
+    once: list[tuple[int, ...]] = []
     for start in starts:
-        live = start.live
-        times: list[tuple[int, ...]] = []
-        for at in range(min(start.rows, 2 * len(tapes))):
-            outcome = work_row(tapes[at % len(tapes)], live)
-            if outcome.misfit is not None:
-                return True
-            times.append(tuple(fill.fixed for fill in outcome.fills))
-            live = outcome.after(live, start.round)
-        if any(found != times[at % len(tapes)] for at, found in enumerate(times)):
+        rows = [tapes[at % len(tapes)] for at in range(min(start.rows, 2 * len(tapes)))]
+        seen = _seen(rows, start.live, start.round)
+        if seen is None:
+            return True
+        once = once or [row.fills for row in seen[: len(tapes)]]
+        if any(row.fills != once[at % len(tapes)] for at, row in enumerate(seen)):
             return True
     return False
 
 
-def _narrow(tapes: Sequence[Tape], start: Start, real: list[_Seen]) -> Live | None:
-    """The fewest stitches, stretch by stretch, over which the rows do what they really do."""
+def _narrow(
+    tapes: Sequence[Tape], start: Start, exact: bool
+) -> tuple[Live, list[_Seen], list[_Seen]] | None:
+    """The fewest stitches, stretch by stretch, over which the rows do what they really do.
+
+    Beside it what they really do and what they do there. `exact` where every fill is worked as
+    often as it is, so that only stitches which no row reaches are left out.
+    """
+    real = _seen(tapes, start.live, start.round)
     lengths, split = _segments(start.live)
-    if len(lengths) > _MOST_SEGMENTS:
+    if real is None or len(lengths) > _MOST_SEGMENTS:
         return None
     for at, length in enumerate(lengths):
         for fewer in range(min(length, MOST_COUNT) + 1):
             lengths[at] = fewer
-            if _does_as_much(tapes, _joined(lengths, start.live, split), start.round, real):
+            live = _joined(lengths, start.live, split)
+            if _does_as_much(tapes, live, start.round, real, exact):
                 break
         else:
             return None
-    return _joined(lengths, start.live, split)
+    live = _joined(lengths, start.live, split)
+    seen = _seen(tapes, live, start.round)
+    return None if seen is None else (live, real, seen)
 
 
-def _does_as_much(tapes: Sequence[Tape], live: Live, in_round: bool, real: list[_Seen]) -> bool:
+def _does_as_much(
+    tapes: Sequence[Tape], live: Live, in_round: bool, real: Sequence[_Seen], exact: bool = False
+) -> bool:
     for tape, want in zip(tapes, real, strict=True):
         outcome = work_row(tape, live)
         if outcome.misfit is not None:
@@ -205,8 +217,9 @@ def _does_as_much(tapes: Sequence[Tape], live: Live, in_round: bool, real: list[
             for got, most in ((found.behind, want.behind), (found.rest, want.rest))
         ):
             return False
-        if any(f < min(w, 1) for f, w in zip(found.fills, want.fills, strict=True)):
-            return False
+        for fill, most in zip(found.fills, want.fills, strict=True):
+            if fill < min(most, 1) or (exact and fill != most):
+                return False
         live = outcome.after(live, in_round)
     return True
 
