@@ -168,7 +168,7 @@ class _Draughtsman:
         self.use = use
         self.ground = ground
         self.size = size
-        self.columns = Columns(ground.start)
+        self.columns = Columns(ground.start, _turns(motif))
         self.drawn_by: dict[str, tuple[Op, int]] = {}
         live = ground.live
         self.rs = use.rs
@@ -210,9 +210,7 @@ class _Draughtsman:
         if not turned and (start, stop)[rs] != (0, len(loops))[rs]:
             raise ValueError("a row that does not turn leaves stitches")
         right, left = tuple(loops[: max(start, 0)]), tuple(loops[stop:])
-        cells = self.columns.work(
-            [op for op in ops if not op.is_point], start, stop, back=turned and not rs
-        )
+        cells = self.columns.work([op for op in ops if not op.is_point], start, stop, back=not rs)
         made = len(self.columns.loops) - len(right) - len(left)
         if turned or not self.use.round:
             self.at, self.rs = (start + made if rs else start), not rs

@@ -5,8 +5,9 @@ yarn over and its decrease trade places. A row that changes the count opens a co
 stitch more and leaves one empty for each stitch fewer, at its increases and decreases, where the
 other stitches are moved least (a shortest path over loops and stitches).
 
-A row that turns works only the loops from `start` to `stop`; the others keep their columns. There a
-decrease leaves the column empty that lies nearer to the end of its row, where the stitches wait.
+A row that turns works only the loops from `start` to `stop`; the others keep their columns. Where
+rows turn, columns are opened and left empty as near to the end of the row as may be, so that it
+begins where the last one has turned, and decreases move the stitches that wait.
 """
 
 from __future__ import annotations
@@ -32,7 +33,8 @@ class Cell:
 class Columns:
     """The columns of a chart in order from the right, and which of them hold a loop now."""
 
-    def __init__(self, loops: int) -> None:
+    def __init__(self, loops: int, turning: bool = False) -> None:
+        self.turning = turning
         self.order = list(range(loops))
         self.loops = list(range(loops))
 
@@ -41,8 +43,8 @@ class Columns:
     ) -> list[Cell]:
         """Work a row, its ops in the order of the right-side view, from the right.
 
-        It works the loops `start` to `stop` (None: all that follow), counted from the right; `back`
-        where it runs from the left and its decreases are to lie as those of a row from the right.
+        It works the loops `start` to `stop` (None: all that follow), counted from the right, and
+        runs from the left if it goes `back`.
         Raises ValueError where the row does not take what hangs.
         """
         stop = len(self.loops) if stop is None else stop
@@ -75,10 +77,10 @@ class Columns:
         loops = self.loops[start:stop]
         if len(owners) == len(loops) and not any(gone):
             return list(loops)
-        if back:
-            path = _path(ops[::-1], *_cells(ops[::-1]), len(loops))[::-1]
+        if self.turning and back:
+            path = _path(ops[::-1], *_cells(ops[::-1]), len(loops), True)[::-1]
         else:
-            path = _path(ops, owners, spans, gone, len(loops))
+            path = _path(ops, owners, spans, gone, len(loops), self.turning)
         columns: list[int] = []
         loop = 0
         # The last column passed, from the right.
@@ -135,8 +137,13 @@ def _path(
     spans: list[tuple[int, int]],
     gone: list[bool],
     loops: int,
+    late: bool,
 ) -> list[str]:
-    """The cheapest way through loops and cells: match, open (a new column) or close (an empty)."""
+    """The cheapest way through loops and cells: match, open (a new column) or close (an empty).
+
+    Where two are as cheap, columns are opened `late` in the row, or else early.
+    """
+    match = "then match" if late else "match"
     taker = [0] * loops
     at = 0
     for index, op in enumerate(ops):
@@ -164,13 +171,13 @@ def _path(
                 found = min(found, (best[i - 1][j][0] + _GAP + closing[i - 1], "close"))
             if i and j and (j - 1) in best[i - 1]:
                 cost = _moved(spans[j - 1], i - 1, gone[j - 1])
-                found = min(found, (best[i - 1][j - 1][0] + cost, "match"))
+                found = min(found, (best[i - 1][j - 1][0] + cost, match))
             row[j] = found
     path: list[str] = []
     i, j = loops, cells
     while i or j:
         step = best[i][j][1]
-        path.append(step)
+        path.append("match" if step == match else step)
         if step != "open":
             i -= 1
         if step != "close":
