@@ -32,6 +32,7 @@ class _Use:
     round: bool
     count: int | None
     again: bool
+    worked: bool = True
     starts: tuple[Start, ...] = ()
 
 
@@ -77,7 +78,7 @@ def chart_of(pattern: Pattern, motif: Motif, walks: Sequence[Walk], size: int) -
     if _turns(motif):
         ground = turning_ground(motif, tapes, use.starts, use.round)
         reason = "its rows turn, and they fit no small number of stitches that would show them"
-        if not use.starts:
+        if not use.starts and not use.worked:
             reason = "its rows turn, and no piece works them, which would show where they begin"
     else:
         ground = ground_of(motif, tapes, use.round, use.count)
@@ -135,7 +136,7 @@ def _use(motif: Motif, walks: Sequence[Walk], size: int) -> _Use:
             again = sum(e.rows for e in mine) > len(motif.rows)
             found = _Use(mine[0].rs, mine[0].round, count, again)
     if found is None:
-        return _Use(motif.is_rs(1), motif.in_round, None, False)
+        return _Use(motif.is_rs(1), motif.in_round, None, False, worked=False)
     return replace(found, starts=tuple(starts))
 
 

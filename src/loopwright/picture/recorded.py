@@ -8,18 +8,19 @@ put = object.__setattr__
 
 
 def cells__Use(given):
-    def __init__(self, rs, round, count, again, starts=given['starts']):
+    def __init__(self, rs, round, count, again, worked=given['worked'], starts=given['starts']):
         put(self, 'rs', rs)
         put(self, 'round', round)
         put(self, 'count', count)
         put(self, 'again', again)
+        put(self, 'worked', worked)
         put(self, 'starts', starts)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.rs, self.round, self.count, self.again, self.starts) == (other.rs, other.round, other.count, other.again, other.starts)
+            return (self.rs, self.round, self.count, self.again, self.worked, self.starts) == (other.rs, other.round, other.count, other.again, other.worked, other.starts)
         return NotImplemented
     def __hash__(self):
-        return hash((self.rs, self.round, self.count, self.again, self.starts))
+        return hash((self.rs, self.round, self.count, self.again, self.worked, self.starts))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -480,7 +481,7 @@ def turning__Seen(given):
 
 
 RECORDS = {
-    "cells._Use": ("fe: rs round count again starts=", cells__Use),
+    "cells._Use": ("fe: rs round count again worked= starts=", cells__Use),
     "cells._LaidRow": ("fe: rs worked ops cells right left", cells__LaidRow),
     "chart.Placed": ("fe: symbol right left", chart_Placed),
     "chart.Mark": ("fe: symbol boundary", chart_Mark),

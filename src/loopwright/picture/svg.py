@@ -179,7 +179,7 @@ def _turn_square(entry: KeyEntry, x: float, y: float) -> str:
     worked, waits = (x + CELL, x) if rs else (x, x + CELL)
     lines = [(x + CELL + a, y + b, c) for a, b, c in symbol(name, 1).lines]
     if name.startswith("w&t"):
-        a, b, c = ring()
+        a, b, c = ring(-1 if rs else 1)
         lines.append((waits + a, y + b, c))
     from_x = waits if rs else waits + HOOK + 1
     return (
@@ -366,7 +366,7 @@ class _Sheet:
         if strip.right <= min(max(beyond, 0), self.chart.columns - 1) < strip.left:
             _add(lines, turn.symbol, shape.lines, self.x(turn.boundary), y)
         if strip.right <= turn.wrapped < strip.left:
-            _add(lines, turn.symbol, [ring()], self.x(turn.wrapped + 1), y)
+            _add(lines, turn.symbol, [ring(-1 if row.rs else 1)], self.x(turn.wrapped + 1), y)
 
     def _clipped(self, parts: list[str]) -> list[str]:
         """A symbol through which the strips are cut stands in both, as far as each goes."""

@@ -169,9 +169,9 @@ def _hook(pen: _Pen, way: int) -> None:
     pen.path(0, 2.4, f"h{out}c{bulge} 0 {bulge} 5.2 0 5.2h{back}")
 
 
-def ring() -> Stroke:
-    """Round a wrapped stitch, whose loop waits: half as wide as its square."""
-    return (3.6, 5, "c0 -3.6 2.8 -3.6 2.8 0c0 3.6 -2.8 3.6 -2.8 0z")
+def ring(way: int) -> Stroke:
+    """Round a wrapped stitch, whose loop waits; clear of the hook that bends `way` (-1: left)."""
+    return (3.6 + way, 5, "c0 -3.6 2.8 -3.6 2.8 0c0 3.6 -2.8 3.6 -2.8 0z")
 
 
 def _cast_on(pen: _Pen) -> None:

@@ -7,7 +7,10 @@ and all of them have room in one picture, on every stitch and as often as it is 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from bisect import bisect_left
+from collections.abc import Callable, Sequence
+from functools import partial
+from math import lcm
 
 from loopwright.count.affine import Affine
 from loopwright.count.live import Live, Parts, summed, total
@@ -191,17 +194,33 @@ def _narrow(
     lengths, split = _segments(start.live)
     if real is None or len(lengths) > _MOST_SEGMENTS:
         return None
+    unit = lcm(*(op.takes for tape in tapes for op in tape.fills))
+
+    def fits(at: int, fewer: int) -> bool:
+        lengths[at] = fewer
+        live = _joined(lengths, start.live, split)
+        return _does_as_much(tapes, live, start.round, real, exact)
+
     for at, length in enumerate(lengths):
-        for fewer in range(min(length, MOST_COUNT) + 1):
-            lengths[at] = fewer
-            live = _joined(lengths, start.live, split)
-            if _does_as_much(tapes, live, start.round, real, exact):
-                break
-        else:
+        fewest = _fewest(length, unit, partial(fits, at))
+        if fewest is None:
             return None
+        lengths[at] = fewest
     live = _joined(lengths, start.live, split)
     seen = _seen(tapes, live, start.round)
     return None if seen is None else (live, real, seen)
+
+
+def _fewest(length: int, unit: int, fits: Callable[[int], bool]) -> int | None:
+    """The fewest stitches of a stretch; fills of `unit` mostly take it in steps of that many.
+
+    Where they do, what fits goes on fitting as it grows, so that it is looked for by halves.
+    """
+    steps = range(length % unit, min(length, MOST_COUNT) + 1, unit)
+    place = bisect_left(steps, True, key=fits)
+    if place < len(steps) and fits(steps[place]):
+        return steps[place]
+    return next((fewer for fewer in range(min(length, MOST_COUNT) + 1) if fits(fewer)), None)
 
 
 def _does_as_much(
