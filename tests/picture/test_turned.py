@@ -10,7 +10,7 @@ from itertools import pairwise
 from pathlib import Path
 
 import pytest
-from hypothesis import HealthCheck, given, settings
+from hypothesis import HealthCheck, event, given, settings
 from hypothesis import strategies as st
 
 from loopwright.check.checked import Checked
@@ -24,7 +24,7 @@ from loopwright.picture.svg import Strip, chart_svg, chart_words, strips_of
 HERE = Path(__file__).parent
 sys.path[:0] = [str(HERE), str(HERE.parent / "outside")]
 from reader import read_chart  # noqa: E402
-from test_random_pieces import counting_errors, write_program  # noqa: E402
+from test_random_pieces import MOTIFS, counting_errors, write_program  # noqa: E402
 from turned import compare_turned  # noqa: E402
 
 Check = Callable[..., Checked]
@@ -327,10 +327,47 @@ def test_the_comparison_can_fail() -> None:
 )
 @given(st.data())
 def test_random_short_rows_read_back(data: st.DataObject) -> None:
+    """Random pieces as far as they can be worked; the motifs that they work among others."""
     text, refused = write_program(data)
-    checked = check_source(Source.of("p.loop", text))
-    if refused is None and not counting_errors(checked):
+    lines = text.splitlines()
+    if refused is not None:
+        del lines[refused - 1]
+    checked = check_source(Source.of("p.loop", "\n".join(lines) + "\n"))
+    if not counting_errors(checked):
         compared(checked)
+
+
+def _as_often_as_it_goes(head: str, name: str, times: int, kind: str) -> Checked | None:
+    """A motif worked so many times, or half as many, or once; None if the needle bears neither."""
+    for reps in (times, times // 2 or 1, 1):
+        text = (
+            f'pattern "P"\n{MOTIFS}piece p {kind}\n  {head}\n  work {name} x{reps}\n  leave live\n'
+        )
+        checked = check_source(Source.of("p.loop", text))
+        if not counting_errors(checked):
+            return checked
+    return None
+
+
+@settings(max_examples=int(os.environ.get("LOOPWRIGHT_EXAMPLES", "60")), deadline=None)
+@given(st.data())
+def test_motifs_begun_in_the_middle_of_a_row_read_back(data: st.DataObject) -> None:
+    """Two rows turn where they happen to, and a motif goes on from there."""
+    cast = data.draw(st.integers(8, 60))
+    first = data.draw(st.integers(4, cast))
+    second = data.draw(st.integers(2, first))
+    head = [f"cast on {cast}", f"row: k{first} turn", f"row: p{second} turn"]
+    kind = data.draw(st.sampled_from(["flat", "round"]))
+    name = data.draw(st.sampled_from(["heel", "inward", "outward", "edging", "ramp", "odd"]))
+    checked = _as_often_as_it_goes("\n  ".join(head), name, data.draw(st.integers(1, 12)), kind)
+    if checked is None:
+        event("never")
+        return
+    found, _ = charts_of(checked.pattern, checked.walks, [0])
+    mine = next((chart for chart in found if chart.name == name), None)
+    event("no chart" if mine is None else mine.note.split(" ")[0] or "whole")
+    assert mine is not None, head
+    compared(checked)
 
 
 @settings(max_examples=100, deadline=None)
