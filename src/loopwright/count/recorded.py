@@ -532,17 +532,20 @@ def walk_ListedRow(given):
 
 
 def walk_Site(given):
-    def __init__(self, motif, item, count, size):
+    def __init__(self, motif, item, count, size, live, rs, round):
         put(self, 'motif', motif)
         put(self, 'item', item)
         put(self, 'count', count)
         put(self, 'size', size)
+        put(self, 'live', live)
+        put(self, 'rs', rs)
+        put(self, 'round', round)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.motif, self.item, self.count, self.size) == (other.motif, other.item, other.count, other.size)
+            return (self.motif, self.item, self.count, self.size, self.live, self.rs, self.round) == (other.motif, other.item, other.count, other.size, other.live, other.rs, other.round)
         return NotImplemented
     def __hash__(self):
-        return hash((self.motif, self.item, self.count, self.size))
+        return hash((self.motif, self.item, self.count, self.size, self.live, self.rs, self.round))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -614,7 +617,7 @@ RECORDS = {
     "walk.Moved": ("fe: item index count counts total", walk_Moved),
     "walk.Said": ("fe: item index", walk_Said),
     "walk.ListedRow": ("fe: row side strand start end line", walk_ListedRow),
-    "walk.Site": ("fe: motif item count size", walk_Site),
+    "walk.Site": ("fe: motif item count size live rs round", walk_Site),
     "walk.Walk": ("f: piece size events findings sites cast_on widest rows height sound heights", walk_Walk),
     "widths.Stretch": ("fe: motif gauge first last widest rows span", widths_Stretch),
 }

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from loopwright.count.live import Live
 from loopwright.count.repeat import Chunk, Snag
 from loopwright.model.pattern import (
     BeginRound,
@@ -147,12 +148,16 @@ class ListedRow:
 
 @dataclass(frozen=True, slots=True)
 class Site:
-    """Where a motif is begun: with how many stitches."""
+    """Where a motif is begun: with how many stitches, and how they hang; `rs` and `round` are as
+    in `Worked`."""
 
     motif: Motif
     item: Work
     count: int
     size: int
+    live: Live
+    rs: bool
+    round: bool
 
 
 @dataclass(frozen=True, slots=True, eq=False)

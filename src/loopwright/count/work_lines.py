@@ -34,7 +34,9 @@ def work_motif(so_far: Progress, index: int, item: Work, following: Tape | None)
     motif = item.motif
     if motif is None or not motif.rows:
         return False  # said by unknown-name or row-missing; nothing after it can be counted
-    so_far.sites.append(Site(motif, item, so_far.count, so_far.size))
+    so_far.sites.append(
+        Site(motif, item, so_far.count, so_far.size, so_far.live, so_far.rs, so_far.round)
+    )
     fits = on_form(so_far, item, motif)
     _check_side(so_far, item, motif)
     if isinstance(item.amount, UntilStitches):

@@ -16,7 +16,8 @@ from loopwright.edition.document import (
 )
 from loopwright.edition.words import stands_first
 from loopwright.model.pattern import Pattern
-from loopwright.picture.cells import Chart, charts_of
+from loopwright.picture.cells import charts_of
+from loopwright.picture.chart import Chart
 from loopwright.picture.cloth import NotOneCloth, TooLarge
 from loopwright.picture.fabric import fabric_of
 from loopwright.picture.schematic import Schematic, measure_text, schematic_svg, schematics_of
@@ -77,7 +78,7 @@ def _chart(chart: Chart, number: int) -> ChartPicture:
         tuple(_strip(chart, strip, f"chart-{number}", words) for strip in strips),
         key,
         bool(chart.frames),
-        any(not row.rs for row in chart.rows),
+        chart.sided,
         (widest + 5) * cell_mm(chart) > _BESIDE_MM,
         words,
         chart.name.casefold(),
@@ -86,7 +87,9 @@ def _chart(chart: Chart, number: int) -> ChartPicture:
 
 def _strip(chart: Chart, strip: Strip, name: str, words: str) -> tuple[str, str]:
     part = strip_words(chart, strip)
-    return part, chart_svg(chart, strip, name, f"{words} {part}." if part else words)
+    drawn = chart_svg(chart, strip, name, f"{words} {part}." if part else words)
+    first = strip.right == strip.bottom == 0
+    return (f"{chart.note} {part}".strip() if first else part), drawn
 
 
 def _schematic(found: Schematic, inches_first: bool) -> SchematicPicture:
