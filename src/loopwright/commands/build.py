@@ -109,12 +109,8 @@ def run(args: argparse.Namespace) -> int:
             raise Usage(f"there is no edition “{kind}”; there are {', '.join(KINDS)}")
     if not kinds:
         raise Usage(f"--to names no edition; there are {', '.join(KINDS)}")
-    if args.language != "en":
-        if args.terms == "uk":
-            raise Usage("--terms uk are English words: they do not go with another --language")
-        for kind in ("spoken", "lesson"):
-            if kind in kinds:
-                raise Usage(f"the {kind} edition is in English only: leave --language out")
+    if args.language != "en" and args.terms == "uk":
+        raise Usage("--terms uk are English words: they do not go with another --language")
     options = BuildOptions(
         kinds,
         args.size,
