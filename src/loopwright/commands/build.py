@@ -38,7 +38,8 @@ def options(parser: argparse.ArgumentParser) -> None:
         "--to",
         default="pdf,html,text",
         metavar="KINDS",
-        help="which of pdf, html, text, spoken and lesson, with commas (default: pdf,html,text)",
+        help="which of pdf, html, text, spoken (for reading aloud) and lesson (a teaching sheet), "
+        "with commas (default: pdf,html,text)",
     )
     parser.add_argument("--out", default="out", metavar="DIR", help="the folder (default: out)")
     parser.add_argument("--size", metavar="NAME", help="one size only")
@@ -60,7 +61,7 @@ def options(parser: argparse.ArgumentParser) -> None:
         "--language",
         choices=("en", "de", "fr", "es"),
         default="en",
-        help="the language of the pages (de, fr and es are not yet checked by a native knitter)",
+        help="the language of every edition (de, fr, es: not yet checked by a native knitter)",
     )
     parser.add_argument(
         "--large",
