@@ -14,7 +14,7 @@ def root(context, missing=missing):
     if 0: yield None
     l_0_doc = resolve('doc')
     l_0_heading = resolve('heading')
-    l_0_swatch = l_0_listed = l_0_finished_table = l_0_charted = missing
+    l_0_swatch = l_0_listed = l_0_finished_table = l_0_chart_note = l_0_charted = missing
     try:
         t_1 = environment.filters['batch']
     except KeyError:
@@ -28,11 +28,11 @@ def root(context, missing=missing):
         def t_2(*unused):
             raise TemplateRuntimeError("No filter named 'boxes' found.")
     try:
-        t_3 = environment.filters['charts_in_place']
+        t_3 = environment.filters['charts_apart']
     except KeyError:
         @internalcode
         def t_3(*unused):
-            raise TemplateRuntimeError("No filter named 'charts_in_place' found.")
+            raise TemplateRuntimeError("No filter named 'charts_apart' found.")
     try:
         t_4 = environment.filters['colours']
     except KeyError:
@@ -58,47 +58,47 @@ def root(context, missing=missing):
         def t_7(*unused):
             raise TemplateRuntimeError("No filter named 'hang' found.")
     try:
-        t_8 = environment.filters['has_place']
+        t_8 = environment.filters['join']
     except KeyError:
         @internalcode
         def t_8(*unused):
-            raise TemplateRuntimeError("No filter named 'has_place' found.")
+            raise TemplateRuntimeError("No filter named 'join' found.")
     try:
-        t_9 = environment.filters['join']
+        t_9 = environment.filters['kept_together']
     except KeyError:
         @internalcode
         def t_9(*unused):
-            raise TemplateRuntimeError("No filter named 'join' found.")
+            raise TemplateRuntimeError("No filter named 'kept_together' found.")
     try:
-        t_10 = environment.filters['kept_together']
+        t_10 = environment.filters['length']
     except KeyError:
         @internalcode
         def t_10(*unused):
-            raise TemplateRuntimeError("No filter named 'kept_together' found.")
+            raise TemplateRuntimeError("No filter named 'length' found.")
     try:
-        t_11 = environment.filters['length']
+        t_11 = environment.filters['list']
     except KeyError:
         @internalcode
         def t_11(*unused):
-            raise TemplateRuntimeError("No filter named 'length' found.")
+            raise TemplateRuntimeError("No filter named 'list' found.")
     try:
-        t_12 = environment.filters['list']
+        t_12 = environment.filters['measures']
     except KeyError:
         @internalcode
         def t_12(*unused):
-            raise TemplateRuntimeError("No filter named 'list' found.")
+            raise TemplateRuntimeError("No filter named 'measures' found.")
     try:
-        t_13 = environment.filters['measures']
+        t_13 = environment.filters['pairs']
     except KeyError:
         @internalcode
         def t_13(*unused):
-            raise TemplateRuntimeError("No filter named 'measures' found.")
+            raise TemplateRuntimeError("No filter named 'pairs' found.")
     try:
-        t_14 = environment.filters['pairs']
+        t_14 = environment.filters['reads_first']
     except KeyError:
         @internalcode
         def t_14(*unused):
-            raise TemplateRuntimeError("No filter named 'pairs' found.")
+            raise TemplateRuntimeError("No filter named 'reads_first' found.")
     try:
         t_15 = environment.filters['selectattr']
     except KeyError:
@@ -195,7 +195,7 @@ def root(context, missing=missing):
                 pass
                 t_23.extend((
                     '<p>',
-                    escape(t_13(l_2_item, (undefined(name='web') if l_2_web is missing else l_2_web))),
+                    escape(t_12(l_2_item, (undefined(name='web') if l_2_web is missing else l_2_web))),
                     '</p>\n',
                 ))
             l_2_item = l_2_web = missing
@@ -229,7 +229,7 @@ def root(context, missing=missing):
             pass
             t_24.extend((
                 '<th scope="col">',
-                escape(t_13(t_17(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web))),
+                escape(t_12(t_17(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web))),
                 '</th>',
             ))
         l_2_cell = l_2_web = missing
@@ -252,14 +252,14 @@ def root(context, missing=missing):
                     pass
                     t_24.extend((
                         '<th scope="row">',
-                        escape(t_13(t_17(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
+                        escape(t_12(t_17(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
                         '</th>',
                     ))
                 else:
                     pass
                     t_24.extend((
                         '<td>',
-                        escape(t_13(t_17(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
+                        escape(t_12(t_17(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
                         '</td>',
                     ))
             l_3_loop = l_3_cell = l_3_web = missing
@@ -273,8 +273,18 @@ def root(context, missing=missing):
         return concat(t_24)
     context.exported_vars.add('finished_table')
     context.vars['finished_table'] = l_0_finished_table = Macro(environment, macro, 'finished_table', (), False, False, False, context.eval_ctx.autoescape)
-    def macro(l_1_chart, l_1_number, l_1_level):
+    def macro():
         t_25 = []
+        pass
+        t_25.extend((
+            escape((environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note') if t_11(context.eval_ctx, t_15(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'sided')) else environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note_round'))),
+            escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_frame'), )) if t_11(context.eval_ctx, t_15(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'framed')) else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
+        ))
+        return concat(t_25)
+    context.exported_vars.add('chart_note')
+    context.vars['chart_note'] = l_0_chart_note = Macro(environment, macro, 'chart_note', (), False, False, False, context.eval_ctx.autoescape)
+    def macro(l_1_chart, l_1_number, l_1_level, l_1_explained):
+        t_26 = []
         l_1_web = resolve('web')
         if l_1_chart is missing:
             l_1_chart = undefined("parameter 'chart' was not provided", name='chart')
@@ -282,21 +292,23 @@ def root(context, missing=missing):
             l_1_number = undefined("parameter 'number' was not provided", name='number')
         if l_1_level is missing:
             l_1_level = undefined("parameter 'level' was not provided", name='level')
+        if l_1_explained is missing:
+            l_1_explained = False
         pass
-        t_25.extend((
+        t_26.extend((
             '<div class="charted',
-            escape((' wide-chart' if environment.getattr(l_1_chart, 'wide') else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
-            escape((' long-chart' if (t_11(environment.getattr(l_1_chart, 'strips')) > 1) else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
+            escape((' wide-chart' if environment.getattr(l_1_chart, 'wide') else cond_expr_undefined("the inline if-expression on line 38 in 'parts.html' evaluated to false and no else section was defined."))),
+            escape((' long-chart' if (t_10(environment.getattr(l_1_chart, 'strips')) > 1) else cond_expr_undefined("the inline if-expression on line 38 in 'parts.html' evaluated to false and no else section was defined."))),
             '"',
         ))
         if (undefined(name='web') if l_1_web is missing else l_1_web):
             pass
-            t_25.extend((
+            t_26.extend((
                 ' data-motif="',
                 escape(environment.getattr(l_1_chart, 'motif')),
                 '"',
             ))
-        t_25.extend((
+        t_26.extend((
             '>\n<h',
             escape(l_1_level),
             ' class="chart-title" id="chart-',
@@ -308,36 +320,46 @@ def root(context, missing=missing):
             escape(environment.getattr(l_1_chart, 'title')),
             '</h',
             escape(l_1_level),
-            '>\n<div class="with-key">\n<div class="strips" role="region" aria-labelledby="chart-',
+            '>\n',
+        ))
+        if l_1_explained:
+            pass
+            t_26.extend((
+                '<p class="quiet reading">',
+                escape(context.call((undefined(name='chart_note') if l_0_chart_note is missing else l_0_chart_note))),
+                '</p>\n',
+            ))
+        t_26.extend((
+            '<div class="with-key">\n<div class="strips" role="region" aria-labelledby="chart-',
             escape(l_1_number),
             '" tabindex="0">\n',
         ))
         for (l_2_part, l_2_strip) in environment.getattr(l_1_chart, 'strips'):
             _loop_vars = {}
             pass
-            t_25.append(
+            t_26.append(
                 '<div class="strip">',
             )
             if l_2_part:
                 pass
-                t_25.extend((
+                t_26.extend((
                     '<p class="quiet">',
                     escape(l_2_part),
                     '</p>',
                 ))
-            t_25.extend((
+            t_26.extend((
                 escape(t_5(l_2_strip)),
                 '</div>\n',
             ))
         l_2_part = l_2_strip = missing
-        t_25.extend((
+        t_26.extend((
             '</div>\n<div class="key">\n<table>\n<thead><tr><th scope="col">',
             escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'symbol')),
             '</th>',
         ))
         if environment.getattr(l_1_chart, 'sided'):
             pass
-            t_25.extend((
+            t_26.extend((
                 '<th scope="col">',
                 escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'rs')),
                 '</th><th scope="col">',
@@ -346,57 +368,57 @@ def root(context, missing=missing):
             ))
         else:
             pass
-            t_25.extend((
+            t_26.extend((
                 '<th scope="col">',
                 escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'meaning')),
                 '</th>',
             ))
-        t_25.append(
+        t_26.append(
             '</tr></thead>\n<tbody>\n',
         )
         for l_2_line in environment.getattr(l_1_chart, 'key'):
             _loop_vars = {}
             pass
-            t_25.extend((
+            t_26.extend((
                 '<tr><td>',
                 escape(t_5(environment.getattr(l_2_line, 'svg'))),
                 '</td>',
             ))
             if (not environment.getattr(l_1_chart, 'sided')):
                 pass
-                t_25.extend((
+                t_26.extend((
                     '<td>',
                     escape((environment.getattr(l_2_line, 'rs') or environment.getattr(l_2_line, 'ws'))),
                     '</td>',
                 ))
-            elif ((environment.getattr(l_2_line, 'rs') == environment.getattr(l_2_line, 'ws')) or (t_11(environment.getattr(l_2_line, 'rs')) > 40)):
+            elif ((environment.getattr(l_2_line, 'rs') == environment.getattr(l_2_line, 'ws')) or (t_10(environment.getattr(l_2_line, 'rs')) > 40)):
                 pass
-                t_25.extend((
+                t_26.extend((
                     '<td colspan="2">',
                     escape(environment.getattr(l_2_line, 'rs')),
                     '</td>',
                 ))
             else:
                 pass
-                t_25.extend((
+                t_26.extend((
                     '<td>',
                     escape((environment.getattr(l_2_line, 'rs') or '–')),
                     '</td><td>',
                     escape((environment.getattr(l_2_line, 'ws') or '–')),
                     '</td>',
                 ))
-            t_25.append(
+            t_26.append(
                 '</tr>\n',
             )
         l_2_line = missing
-        t_25.append(
+        t_26.append(
             '</tbody>\n</table>\n</div>\n</div>\n</div>\n',
         )
-        return concat(t_25)
+        return concat(t_26)
     context.exported_vars.add('charted')
-    context.vars['charted'] = l_0_charted = Macro(environment, macro, 'charted', ('chart', 'number', 'level'), False, False, False, context.eval_ctx.autoescape)
+    context.vars['charted'] = l_0_charted = Macro(environment, macro, 'charted', ('chart', 'number', 'level', 'explained'), False, False, False, context.eval_ctx.autoescape)
     yield '<div class="front'
-    yield escape((' pictured' if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth') else cond_expr_undefined("the inline if-expression on line 56 in 'parts.html' evaluated to false and no else section was defined.")))
+    yield escape((' pictured' if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth') else cond_expr_undefined("the inline if-expression on line 62 in 'parts.html' evaluated to false and no else section was defined.")))
     yield '">\n<div class="told">\n<header class="cover">\n<h1 data-short="'
     yield escape(t_21(environment, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'), 48, True, '…', 0))
     yield '">'
@@ -429,9 +451,9 @@ def root(context, missing=missing):
             yield '<span class="key"><b>'
             yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'sizes'))
             yield '</b> <span class="sizes" data-short="'
-            yield escape(t_21(environment, t_9(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '), 36, True, '…', 0))
+            yield escape(t_21(environment, t_8(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '), 36, True, '…', 0))
             yield '">'
-            yield escape(t_9(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '))
+            yield escape(t_8(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '))
             yield '</span></span>\n'
         yield '</p>\n'
     yield '</header>\n'
@@ -453,7 +475,7 @@ def root(context, missing=missing):
                     _loop_vars = {}
                     pass
                     yield '<li>'
-                    yield escape(t_13(l_2_text, (undefined(name='web') if l_2_web is missing else l_2_web)))
+                    yield escape(t_12(l_2_text, (undefined(name='web') if l_2_web is missing else l_2_web)))
                     yield '</li>\n'
                 l_2_text = l_2_web = missing
                 yield '</ul>\n'
@@ -482,12 +504,12 @@ def root(context, missing=missing):
                     if environment.getattr(l_2_loop, 'first'):
                         pass
                         yield '<th scope="row">'
-                        yield escape(t_13(t_17(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield escape(t_12(t_17(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</th>'
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_13(t_17(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield escape(t_12(t_17(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</td>'
                 l_2_loop = l_2_cell = l_2_web = missing
                 yield '</tr>\n'
@@ -501,7 +523,7 @@ def root(context, missing=missing):
             yield '</p>\n'
         l_1_note = missing
         yield '</section>\n'
-    if (t_11(t_12(context.eval_ctx, t_15(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), 'level', 'le', 2))) > 1):
+    if (t_10(t_11(context.eval_ctx, t_15(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), 'level', 'le', 2))) > 1):
         pass
         yield '<nav class="contents" aria-label="'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'contents'))
@@ -519,7 +541,7 @@ def root(context, missing=missing):
                 yield '</a></li>\n'
         l_1_loop = l_1_section = missing
         yield '</ul>\n</nav>\n'
-    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_11(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) <= 3)):
+    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_10(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) <= 3)):
         pass
         yield escape(context.call((undefined(name='finished_table') if l_0_finished_table is missing else l_0_finished_table)))
         yield '\n'
@@ -527,7 +549,7 @@ def root(context, missing=missing):
     if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'):
         pass
         yield '<div class="shown"><img class="cloth '
-        yield escape(('tall' if (environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'height') > (2 * environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'width'))) else ('broad' if (environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'width') > (1.3 * environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'height'))) else cond_expr_undefined("the inline if-expression on line 123 in 'parts.html' evaluated to false and no else section was defined."))))
+        yield escape(('tall' if (environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'height') > (2 * environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'width'))) else ('broad' if (environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'width') > (1.3 * environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'height'))) else cond_expr_undefined("the inline if-expression on line 129 in 'parts.html' evaluated to false and no else section was defined."))))
         yield '" src="'
         yield escape(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'src'))
         yield '" width="'
@@ -538,7 +560,7 @@ def root(context, missing=missing):
         yield escape(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'words'))
         yield '"></div>\n'
     yield '</div>\n'
-    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_11(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) > 3)):
+    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_10(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) > 3)):
         pass
         yield escape(context.call((undefined(name='finished_table') if l_0_finished_table is missing else l_0_finished_table)))
         yield '\n'
@@ -559,7 +581,7 @@ def root(context, missing=missing):
             _loop_vars = {}
             pass
             yield '<p>'
-            yield escape(t_13(l_1_yarn, (undefined(name='web') if l_1_web is missing else l_1_web)))
+            yield escape(t_12(l_1_yarn, (undefined(name='web') if l_1_web is missing else l_1_web)))
             yield '</p>\n'
         l_1_yarn = l_1_web = missing
         if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades'):
@@ -597,10 +619,10 @@ def root(context, missing=missing):
                         yield '">'
                         if (undefined(name='web') if l_2_web is missing else l_2_web):
                             pass
-                            yield escape(t_13(t_17(environment.getitem(l_1_shade, l_2_name)), True))
+                            yield escape(t_12(t_17(environment.getitem(l_1_shade, l_2_name)), True))
                         else:
                             pass
-                            yield escape(t_14(environment.getitem(l_1_shade, l_2_name)))
+                            yield escape(t_13(environment.getitem(l_1_shade, l_2_name)))
                         yield '</td>'
                 l_2_loop = l_2_name = l_2_web = missing
                 yield '</tr>\n'
@@ -614,7 +636,7 @@ def root(context, missing=missing):
         _loop_vars = {}
         pass
         yield '<p class="notice">'
-        yield escape(t_13(l_1_notice, (undefined(name='web') if l_1_web is missing else l_1_web)))
+        yield escape(t_12(l_1_notice, (undefined(name='web') if l_1_web is missing else l_1_web)))
         yield '</p>\n'
     l_1_notice = l_1_web = missing
     yield escape(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'cautions', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cautions')))
@@ -679,7 +701,7 @@ def root(context, missing=missing):
             _loop_vars = {}
             pass
             yield '<div class="drawn">\n'
-            if (t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'schematics')) > 1):
+            if (t_10(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'schematics')) > 1):
                 pass
                 yield '<h3>'
                 yield escape(environment.getattr(l_1_schematic, 'title'))
@@ -687,7 +709,7 @@ def root(context, missing=missing):
             yield '<div class="outline">'
             yield escape(t_5(environment.getattr(l_1_schematic, 'svg')))
             yield '</div>\n<div class="measured'
-            yield escape((' few' if (t_11(environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head')) <= 4) else cond_expr_undefined("the inline if-expression on line 198 in 'parts.html' evaluated to false and no else section was defined.")))
+            yield escape((' few' if (t_10(environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head')) <= 4) else cond_expr_undefined("the inline if-expression on line 204 in 'parts.html' evaluated to false and no else section was defined.")))
             yield '">\n<table>\n<thead><tr>'
             for l_2_cell in environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head'):
                 _loop_vars = {}
@@ -715,7 +737,7 @@ def root(context, missing=missing):
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_13(l_3_cell, (undefined(name='web') if l_3_web is missing else l_3_web)))
+                        yield escape(t_12(l_3_cell, (undefined(name='web') if l_3_web is missing else l_3_web)))
                         yield '</td>'
                 l_3_loop = l_3_cell = l_3_web = missing
                 yield '</tr>\n'
@@ -729,20 +751,19 @@ def root(context, missing=missing):
             yield '</div>\n</div>\n'
         l_1_loop = l_1_schematic = missing
         yield '</section>\n'
-    if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'):
+    if t_3((undefined(name='doc') if l_0_doc is missing else l_0_doc)):
         pass
         yield '<section class="charts">\n<h2 id="charts">'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'charts'))
         yield '</h2>\n<p class="quiet">'
-        yield escape((environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note') if t_12(context.eval_ctx, t_15(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'sided')) else environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note_round')))
-        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_frame'), )) if t_12(context.eval_ctx, t_15(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'framed')) else cond_expr_undefined("the inline if-expression on line 218 in 'parts.html' evaluated to false and no else section was defined.")))
-        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_place'), )) if t_3((undefined(name='doc') if l_0_doc is missing else l_0_doc)) else cond_expr_undefined("the inline if-expression on line 218 in 'parts.html' evaluated to false and no else section was defined.")))
+        yield escape(context.call((undefined(name='chart_note') if l_0_chart_note is missing else l_0_chart_note)))
+        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_place'), )) if (t_10(t_3((undefined(name='doc') if l_0_doc is missing else l_0_doc))) < t_10(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'))) else cond_expr_undefined("the inline if-expression on line 224 in 'parts.html' evaluated to false and no else section was defined.")))
         yield '</p>\n'
         l_1_loop = missing
         for l_1_chart, l_1_loop in LoopContext(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), undefined):
             _loop_vars = {}
             pass
-            if (not t_8((undefined(name='doc') if l_0_doc is missing else l_0_doc), l_1_chart)):
+            if (l_1_chart in t_3((undefined(name='doc') if l_0_doc is missing else l_0_doc))):
                 pass
                 yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_1_chart, environment.getattr(l_1_loop, 'index'), 3, _loop_vars=_loop_vars))
                 yield '\n'
@@ -758,7 +779,7 @@ def root(context, missing=missing):
         _loop_vars['part'] = l_1_part
         yield '<section class="part level-'
         yield escape((2 if (environment.getattr(l_1_section, 'level') <= 2) else 3))
-        yield escape((' bare' if ((not environment.getattr(l_1_section, 'lines')) and (not environment.getattr(l_1_section, 'motifs'))) else cond_expr_undefined("the inline if-expression on line 228 in 'parts.html' evaluated to false and no else section was defined.")))
+        yield escape((' bare' if ((not environment.getattr(l_1_section, 'lines')) and (not environment.getattr(l_1_section, 'motifs'))) else cond_expr_undefined("the inline if-expression on line 234 in 'parts.html' evaluated to false and no else section was defined.")))
         yield ' '
         yield escape(t_18(l_1_section))
         yield ' '
@@ -784,12 +805,12 @@ def root(context, missing=missing):
             pass
             if (environment.getattr(l_2_chart, 'motif') and (environment.getattr(l_2_chart, 'motif') in environment.getattr(l_1_section, 'motifs'))):
                 pass
-                yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_2_chart, environment.getattr(l_2_loop, 'index'), (3 if (environment.getattr(l_1_section, 'level') <= 2) else 4), _loop_vars=_loop_vars))
+                yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_2_chart, environment.getattr(l_2_loop, 'index'), (3 if (environment.getattr(l_1_section, 'level') <= 2) else 4), t_14((undefined(name='doc') if l_0_doc is missing else l_0_doc), l_2_chart), _loop_vars=_loop_vars))
                 yield '\n'
         l_2_loop = l_2_chart = missing
         if environment.getattr(l_1_section, 'lines'):
             pass
-            l_1_kept = t_10(l_1_section)
+            l_1_kept = t_9(l_1_section)
             _loop_vars['kept'] = l_1_kept
             yield '<ul class="lines" role="list">\n'
             l_2_loop = missing
@@ -799,8 +820,8 @@ def root(context, missing=missing):
                 pass
                 yield '<li class="'
                 yield escape(environment.getattr(l_2_line, 'kind'))
-                yield escape((' change' if l_2_tag else cond_expr_undefined("the inline if-expression on line 245 in 'parts.html' evaluated to false and no else section was defined.")))
-                yield escape((' kept' if (environment.getattr(l_2_loop, 'index0') in (undefined(name='kept') if l_1_kept is missing else l_1_kept)) else cond_expr_undefined("the inline if-expression on line 245 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield escape((' change' if l_2_tag else cond_expr_undefined("the inline if-expression on line 251 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield escape((' kept' if (environment.getattr(l_2_loop, 'index0') in (undefined(name='kept') if l_1_kept is missing else l_1_kept)) else cond_expr_undefined("the inline if-expression on line 251 in 'parts.html' evaluated to false and no else section was defined.")))
                 yield '"'
                 if (undefined(name='web') if l_2_web is missing else l_2_web):
                     pass
@@ -823,7 +844,7 @@ def root(context, missing=missing):
                     yield escape(environment.getattr(l_2_line, 'label'))
                     yield '</b> '
                 yield '<span class="text">'
-                yield escape((t_13(environment.getattr(l_2_line, 'text'), (undefined(name='web') if l_2_web is missing else l_2_web)) if (undefined(name='web') if l_2_web is missing else l_2_web) else environment.getattr(l_2_line, 'text')))
+                yield escape((t_12(environment.getattr(l_2_line, 'text'), (undefined(name='web') if l_2_web is missing else l_2_web)) if (undefined(name='web') if l_2_web is missing else l_2_web) else environment.getattr(l_2_line, 'text')))
                 yield '</span>'
                 if environment.getattr(l_2_line, 'count'):
                     pass
@@ -839,7 +860,7 @@ def root(context, missing=missing):
                         _loop_vars = {}
                         pass
                         yield '<span class="tally">'
-                        if ((t_11(t_2(l_2_line)) > 1) and (environment.getattr(l_3_loop, 'index0') < t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
+                        if ((t_10(t_2(l_2_line)) > 1) and (environment.getattr(l_3_loop, 'index0') < t_10(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
                             pass
                             yield '<i>'
                             yield escape(environment.getitem(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), environment.getattr(l_3_loop, 'index0')))
@@ -862,7 +883,7 @@ def root(context, missing=missing):
                         _loop_vars = {}
                         pass
                         yield '<span class="tally">'
-                        if ((t_11(environment.getattr(l_2_line, 'tally')) > 1) and (environment.getattr(l_3_loop, 'index0') < t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
+                        if ((t_10(environment.getattr(l_2_line, 'tally')) > 1) and (environment.getattr(l_3_loop, 'index0') < t_10(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
                             pass
                             yield '<i>'
                             yield escape(environment.getitem(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), environment.getattr(l_3_loop, 'index0')))
@@ -884,6 +905,6 @@ def root(context, missing=missing):
     l_1_loop = l_1_section = l_1_part = l_1_kept = missing
 
 blocks = {}
-debug_info = '1=140&2=145&3=150&6=165&7=174&8=178&9=182&10=187&11=193&16=203&18=208&21=211&22=215&24=221&26=235&27=242&34=271&35=283&36=296&38=307&39=310&40=316&45=330&47=352&48=357&56=394&59=396&60=400&61=403&63=407&64=410&66=412&68=415&69=418&71=422&72=425&77=433&79=436&80=438&81=441&82=444&84=446&85=451&90=456&93=459&95=468&96=473&102=491&103=495&107=499&108=502&110=505&111=508&112=511&118=517&119=519&122=522&123=525&126=536&127=538&130=541&131=543&132=545&134=547&136=550&137=552&138=557&140=560&143=563&145=572&146=577&154=605&155=607&156=612&158=615&159=617&160=619&161=621&163=624&165=626&167=630&168=634&175=640&177=643&179=645&181=649&182=653&189=667&191=670&192=673&194=677&195=680&197=683&198=685&200=687&202=696&203=701&207=719&208=722&215=727&217=730&218=732&219=737&220=740&221=742&226=747&227=752&228=755&229=762&230=764&231=767&233=774&236=777&237=780&238=782&241=785&242=787&244=791&245=796&246=808&247=815&248=821&249=823&250=828&252=832&253=837&255=856&256=860'
+debug_info = '1=140&2=145&3=150&6=165&7=174&8=178&9=182&10=187&11=193&16=203&18=208&21=211&22=215&24=221&26=235&27=242&34=271&35=275&37=281&38=295&39=308&40=320&41=324&44=329&45=332&46=338&51=352&53=374&54=379&62=416&65=418&66=422&67=425&69=429&70=432&72=434&74=437&75=440&77=444&78=447&83=455&85=458&86=460&87=463&88=466&90=468&91=473&96=478&99=481&101=490&102=495&108=513&109=517&113=521&114=524&116=527&117=530&118=533&124=539&125=541&128=544&129=547&132=558&133=560&136=563&137=565&138=567&140=569&142=572&143=574&144=579&146=582&149=585&151=594&152=599&160=627&161=629&162=634&164=637&165=639&166=641&167=643&169=646&171=648&173=652&174=656&181=662&183=665&185=667&187=671&188=675&195=689&197=692&198=695&200=699&201=702&203=705&204=707&206=709&208=718&209=723&213=741&214=744&221=749&223=752&224=754&225=758&226=761&227=763&232=768&233=773&234=776&235=783&236=785&237=788&239=795&242=798&243=801&244=803&247=806&248=808&250=812&251=817&252=829&253=836&254=842&255=844&256=849&258=853&259=858&261=877&262=881'
 
-MARK = '3.1.6 10073 721b15a3'
+MARK = '3.1.6 10284 4e2604f3'
