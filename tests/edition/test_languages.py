@@ -23,6 +23,7 @@ from loopwright.edition.cautions import LOCAL_RULES, SLEEP_ADVICE
 from loopwright.edition.language import FOLDER, LANGUAGES, OWN_WORDS, UNCHECKED, catalogue
 from loopwright.edition.large import FEATURES_PAGE, FEATURES_TEXT
 from loopwright.edition.lesson import make_lesson, render_lesson
+from loopwright.edition.pictures import SCHEMATIC_WORDS, with_pictures
 from loopwright.edition.render import HEADINGS
 from loopwright.edition.skills import SKILLS
 from loopwright.edition.spoken import (
@@ -72,7 +73,7 @@ def wanted() -> tuple[set[str], Pairs]:
     found |= set(HEADINGS.values()) | set(FAMILIES)
     found |= {UNCHECKED, OWN_WORDS, SLEEP_ADVICE, LOCAL_RULES, FEATURES_PAGE, FEATURES_TEXT}
     found |= {row["caution"] for row in table("safety_cautions")}
-    found |= set(SKILLS.values())
+    found |= set(SKILLS.values()) | set(SCHEMATIC_WORDS)
     tables = ("fibre_care", "care", "fibres")
     return found | {row["line"] for name in tables for row in table(name)}, pairs
 
@@ -266,6 +267,27 @@ def test_no_edition_asks_for_a_message_in_vain(language: str, kind: str) -> None
         KINDS[kind](text, noting)
     assert messages.asked == set()
     assert plurals.asked == set()
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_no_schematic_asks_for_a_message_in_vain(
+    language: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("loopwright.edition.pictures._cloth", lambda *_: None)
+    known = catalogue(language)
+    messages = Missing(dict(known.messages))
+    seen = 0
+    for path in EXAMPLES:
+        checked = checked_of(path.read_text("utf-8"))
+        voice = Voice(replace(known, messages=messages))
+        document = make_document(checked.pattern, checked.walks, voice=voice)
+        drawn = with_pictures(document, checked.pattern, checked.walks)
+        for schematic in drawn.schematics:
+            seen += 1
+            cells = [cell for row in schematic.measures.rows for cell in row[1:]]
+            assert not any(re.search(r"\d\.\d", cell) for cell in cells)
+    assert seen > 10
+    assert messages.asked == set()
 
 
 BARE = """pattern "Q"
