@@ -65,7 +65,8 @@ _CLOSER = """@media print {
   .lines li { padding-top: 0.16em; padding-bottom: 0.16em; }
   .lines li.note { padding-top: 0.3em; padding-bottom: 0.3em; }
   .charted { margin-top: 2.5mm; }
-  .schematic { width: auto; height: auto; max-height: 46mm; }
+  /* The sizes that a drawing states of itself go before a style that is given beside the page. */
+  .schematic { width: auto !important; height: auto !important; max-height: 46mm; }
 }
 @page { margin: 13mm 17mm 17mm 17mm; }
 """
