@@ -17,7 +17,7 @@ from babel.messages.pofile import read_po
 from loopwright.build import BuildOptions, build_editions
 from loopwright.compile import Checked, check_source
 from loopwright.edition import catalogue as words
-from loopwright.edition.aloud import BROKEN, UNITS
+from loopwright.edition.aloud import BROKEN, ENGLISH_ALOUD, SIDES, UNITS, aloud
 from loopwright.edition.catalogue import FAMILIES, Catalogue
 from loopwright.edition.cautions import LOCAL_RULES, SLEEP_ADVICE
 from loopwright.edition.language import FOLDER, LANGUAGES, OWN_WORDS, UNCHECKED, catalogue
@@ -26,15 +26,7 @@ from loopwright.edition.lesson import make_lesson, render_lesson
 from loopwright.edition.pictures import SCHEMATIC_WORDS, with_pictures
 from loopwright.edition.render import HEADINGS
 from loopwright.edition.skills import SKILLS
-from loopwright.edition.spoken import (
-    CROSSINGS,
-    ENGLISH_ALOUD,
-    SIDES,
-    WHOLE,
-    Spoken,
-    aloud,
-    render_spoken,
-)
+from loopwright.edition.spoken import CROSSINGS, WHOLE, Spoken, render_spoken
 from loopwright.edition.text import render_text
 from loopwright.edition.voice import MODIFIERS, Voice, bare
 from loopwright.edition.words import make_document

@@ -12,10 +12,9 @@ import pytest
 
 from loopwright.build import BuildOptions, build_editions
 from loopwright.compile import check_source
-from loopwright.edition.aloud import in_full
+from loopwright.edition.aloud import aloud, in_full
 from loopwright.edition.catalogue import ENGLISH
 from loopwright.edition.language import catalogue
-from loopwright.edition.spoken import aloud
 from loopwright.notation.source import Source
 
 EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.loop"))

@@ -1,13 +1,34 @@
-"""Measures in full words, for reading aloud: ``43¼ in`` is ``43 and a quarter inches``."""
+"""The words of a catalogue for reading aloud, and measures in full words.
+
+``43¼ in`` is ``43 and a quarter inches``.
+"""
 
 from __future__ import annotations
 
 import re
 from typing import TYPE_CHECKING
 
+from loopwright.record import replace
+
 if TYPE_CHECKING:
     from loopwright.edition.catalogue import Catalogue
 
+ENGLISH_ALOUD = {
+    "Rnd": "Round",
+    "Rnds": "Rounds",
+    "rnd": "round",
+    "rnds": "rounds",
+    "Between the shaping rnds, {text}.": "Between the shaping rounds, {text}.",
+    "Work the shaping rnd {when}.": "Work the shaping round {when}.",
+    "Work the shaping rnd {when}; then work {rest} without shaping.": "Work the shaping round "
+    "{when}; then work {rest} without shaping.",
+    "Work the {name} rnds in turn between the shaping rnds.": "Work the {name} rounds in turn "
+    "between the shaping rounds.",
+    "{stitches} {sts} and {rows} {row} = {size}": "{stitches} {sts} and {rows} {row} make {size}",
+}
+"""What English itself says otherwise aloud than in print."""
+
+SIDES = {"RS": "right side", "WS": "wrong side"}
 UNITS = {
     "cm": ("{n} centimetre", "{n} centimetres"),
     "mm": ("{n} millimetre", "{n} millimetres"),
@@ -45,6 +66,20 @@ def broken(unit: str, part: str) -> tuple[str, str]:
 
 # Of the figures that the editions print, only inches and ounces are in quarters.
 BROKEN = tuple(broken(unit, part) for unit in ("in", "oz") for part in "¼½¾")
+
+
+def aloud(words: Catalogue) -> Catalogue:
+    """The same words for reading aloud: no abbreviation, and measures in full words."""
+    if words.aloud:
+        return words
+    said = ENGLISH_ALOUD if words.is_english else words.spoken
+    messages = {**words.messages, **said}
+    short = dict(words.short)
+    for name in ("st", "sts", "rep", "foll"):
+        short[name] = words.term(name)[1]
+    for name, message in SIDES.items():
+        short[name] = messages.get(message, message)
+    return replace(words, messages=messages, short=short, aloud=True)
 
 
 def measures_aloud(text: str, words: Catalogue) -> str:

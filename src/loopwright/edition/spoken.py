@@ -11,7 +11,7 @@ from collections.abc import Mapping, Sequence
 from functools import cache
 from typing import TYPE_CHECKING
 
-from loopwright.edition.aloud import in_full
+from loopwright.edition.aloud import aloud, in_full
 from loopwright.edition.catalogue import ENGLISH, Catalogue
 from loopwright.edition.render import clean, headings
 from loopwright.edition.voice import MODIFIERS, Unit, Voice
@@ -28,21 +28,6 @@ STEP = "\x1f"
 CLOSE = "\x1e"
 """Ends steps that are repeated, or worked into one stitch, until they are part of a longer line."""
 
-ENGLISH_ALOUD = {
-    "Rnd": "Round",
-    "Rnds": "Rounds",
-    "rnd": "round",
-    "rnds": "rounds",
-    "Between the shaping rnds, {text}.": "Between the shaping rounds, {text}.",
-    "Work the shaping rnd {when}.": "Work the shaping round {when}.",
-    "Work the shaping rnd {when}; then work {rest} without shaping.": "Work the shaping round "
-    "{when}; then work {rest} without shaping.",
-    "Work the {name} rnds in turn between the shaping rnds.": "Work the {name} rounds in turn "
-    "between the shaping rounds.",
-    "{stitches} {sts} and {rows} {row} = {size}": "{stitches} {sts} and {rows} {row} make {size}",
-}
-"""What English itself says otherwise aloud than in print."""
-
 WHOLE = (
     ("knit 1 through the back loop", "knit {n} through the back loop"),
     ("purl 1 through the back loop", "purl {n} through the back loop"),
@@ -53,7 +38,6 @@ WHOLE = (
 )
 """Stitches with their modifier that a language may say in one; others follow one another."""
 
-SIDES = {"RS": "right side", "WS": "wrong side"}
 CROSSINGS = {
     "cf": "cable {n} front",
     "cb": "cable {n} back",
@@ -63,20 +47,6 @@ CROSSINGS = {
 """A crossing by its kind, and whether its cable needle is held in front or in back."""
 
 _FAMILY = re.compile(r"([kp])(\d+)tog$|([ct])(\d+)([fb])$")
-
-
-def aloud(words: Catalogue) -> Catalogue:
-    """The same words for reading aloud: no abbreviation, and measures in full words."""
-    if words.aloud:
-        return words
-    said = ENGLISH_ALOUD if words.is_english else words.spoken
-    messages = {**words.messages, **said}
-    short = dict(words.short)
-    for name in ("st", "sts", "rep", "foll"):
-        short[name] = words.term(name)[1]
-    for name, message in SIDES.items():
-        short[name] = messages.get(message, message)
-    return replace(words, messages=messages, short=short, aloud=True)
 
 
 @cache
