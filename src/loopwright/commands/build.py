@@ -34,7 +34,8 @@ def options(parser: argparse.ArgumentParser) -> None:
         "--to",
         default="pdf,html,text",
         metavar="KINDS",
-        help="which of pdf, html, text, spoken and lesson, with commas (default: pdf,html,text)",
+        help="which of pdf, html, text, spoken (for reading aloud) and lesson (a teaching sheet), "
+        "with commas (default: pdf,html,text)",
     )
     parser.add_argument("--out", default="out", metavar="DIR", help="the folder (default: out)")
     parser.add_argument("--size", metavar="NAME", help="one size only")
@@ -56,7 +57,7 @@ def options(parser: argparse.ArgumentParser) -> None:
         "--language",
         choices=("en", "de", "fr", "es"),
         default="en",
-        help="the language of the pages (de, fr and es are not yet checked by a native knitter)",
+        help="the language of every edition (de, fr, es: not yet checked by a native knitter)",
     )
     parser.add_argument(
         "--large",
@@ -105,12 +106,8 @@ def run(args: argparse.Namespace) -> int:
             raise Usage(f"there is no edition “{kind}”; there are {', '.join(KINDS)}")
     if not kinds:
         raise Usage(f"--to names no edition; there are {', '.join(KINDS)}")
-    if args.language != "en":
-        if args.terms == "uk":
-            raise Usage("--terms uk are English words: they do not go with another --language")
-        for kind in ("spoken", "lesson"):
-            if kind in kinds:
-                raise Usage(f"the {kind} edition is in English only: leave --language out")
+    if args.language != "en" and args.terms == "uk":
+        raise Usage("--terms uk are English words: they do not go with another --language")
     options = BuildOptions(
         kinds,
         args.size,

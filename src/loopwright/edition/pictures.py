@@ -6,6 +6,7 @@ from base64 import b64encode
 from collections.abc import Sequence
 
 from loopwright.count.walk import Walk
+from loopwright.edition.catalogue import Catalogue
 from loopwright.edition.document import (
     ChartPicture,
     ClothPicture,
@@ -33,6 +34,24 @@ from loopwright.picture.svg import (
 )
 from loopwright.record import replace
 
+SCHEMATIC_WORDS = (
+    "across",
+    "around",
+    "width",
+    "length",
+    "around, at the cast-on edge",
+    "around, at the widest row",
+    "around, at the last row",
+    "width, at the cast-on edge",
+    "width, at the widest row",
+    "width, at the last row",
+    "Drawn opened flat from its middle.",
+    "Drawn as a tube laid flat: half of the way round is seen.",
+    "Drawn row above row, as wide as the stitches of each row are at the gauge; a piece shaped "
+    "inside its rows takes its own form when it is blocked.",
+)
+"""The messages that come from the picture room: what a letter measures, and how it is drawn."""
+
 _BESIDE_MM = 116.0
 """The widest chart that leaves room for its key beside it on a page."""
 _CLOTH_PIXELS, _CLOTH_COLOURS = 560, 128
@@ -58,7 +77,8 @@ def with_pictures(
         document,
         charts=tuple(_chart(chart, number) for number, chart in enumerate(charts, 1)),
         schematics=tuple(
-            _schematic(found, inches_first) for found in schematics_of(pattern, walks, sizes)
+            _schematic(found, inches_first, document.catalogue)
+            for found in schematics_of(pattern, walks, sizes)
         ),
         cloth=cloth or _cloth(pattern, walks, sizes[0]),
     )
@@ -92,13 +112,19 @@ def _strip(chart: Chart, strip: Strip, name: str, words: str) -> tuple[str, str]
     return (f"{chart.note} {part}".strip() if first else part), drawn
 
 
-def _schematic(found: Schematic, inches_first: bool) -> SchematicPicture:
-    head = ("Size", *(f"{m.letter}: {m.words}" for m in found.measures))
+def _schematic(found: Schematic, inches_first: bool, words: Catalogue) -> SchematicPicture:
+    """The picture of a piece; its table and its note are in the words of the pages."""
+    head = [
+        words.say("{name}: {facts}", name=m.letter, facts=words.text(m.words))
+        for m in found.measures
+    ]
     rows = tuple(
-        (size, *(measure_text(m.mm[place], inches_first) for m in found.measures))
-        for place, size in enumerate(found.sizes or ("One size",))
+        (size, *(words.figures(measure_text(m.mm[place], inches_first)) for m in found.measures))
+        for place, size in enumerate(found.sizes or (words.text("One size"),))
     )
-    return SchematicPicture(found.title, schematic_svg(found), Table("", head, rows), found.note)
+    table = Table("", (words.text("Size"), *head), rows)
+    note = words.text(found.note) if found.note else ""
+    return SchematicPicture(found.title, schematic_svg(found), table, note)
 
 
 def _cloth(pattern: Pattern, walks: Sequence[Walk], size: int) -> ClothPicture | None:
