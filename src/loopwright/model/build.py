@@ -7,6 +7,7 @@ from typing import Any
 from loopwright.facts.amounts import join_way, join_ways
 from loopwright.facts.care import care_named, care_words
 from loopwright.model.body import Body, Evenly, Fill, Group, Step, Stitches
+from loopwright.model.free import Free
 from loopwright.model.pattern import (
     BeginRound,
     BindOff,
@@ -421,6 +422,7 @@ class _Builder:
 
     def _motif(self, head: tree.MotifLine, lines: list[tree.Placed]) -> Motif:
         given: dict[int, tree.Placed] = {}
+        free = Free()
         every: list[tree.Placed] = []
         clashes: list[tuple[int, Span, Span]] = []
         for placed in lines:
@@ -446,22 +448,23 @@ class _Builder:
                 if high > MAX_MOTIF_ROWS or low < 1 or high < low:
                     self._bad_numbers(part, placed.base, low, high)
                     continue
-                said = False
-                for number in range(low, high + 1):
-                    if number in given:
-                        if said:
-                            continue
-                        said = True
-                        old = given[number]
-                        clashes.append(
-                            (
-                                number,
-                                node.span.shifted(placed.base),
-                                old.statement.span.shifted(old.base),
-                            )
+                number = free.at_or_above(low)
+                taken = low if number > low else None
+                while number <= high:
+                    given[number] = placed
+                    after = number + 1
+                    number = free.take(number)
+                    if taken is None and after < number and after <= high:
+                        taken = after
+                if taken is not None:
+                    old = given[taken]
+                    clashes.append(
+                        (
+                            taken,
+                            node.span.shifted(placed.base),
+                            old.statement.span.shifted(old.base),
                         )
-                    else:
-                        given[number] = placed
+                    )
         in_round = head.in_round or any(
             isinstance(p.statement, tree.RowLine) and p.statement.round for p in lines
         )
