@@ -12,6 +12,7 @@ from loopwright.notation.bounds import (
     MAX_UNCLEAR_LINES,
 )
 from loopwright.notation.grammar import line_reader
+from loopwright.notation.hidden import hidden_lines, hidden_words, is_hidden
 from loopwright.notation.lalr import Memo, Unread
 from loopwright.notation.near import nearest, one_slip
 from loopwright.notation.source import Source, Span
@@ -44,7 +45,6 @@ _OWN_LOOKED_AT = 100_000  # characters of a source in which its own stitches are
 _ROW_STARTS = ("row", "rou", "eve")
 _NUMBERED = re.compile(r"([ \t]*(?:row|round)s?[ \t]+)([0-9]{1,9})(?=[ \t]*:|[ \t]+in[ \t])", re.I)
 _MAX_KEPT = 100_000
-_CONTROL = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\u202a-\u202e\u2066-\u2069]")
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,10 +88,19 @@ def parse(source: Source) -> Parsed:
     tokens: Memo = {}
     unclear = unclear_length = 0
     starts = source.line_starts
+    hidden = hidden_lines(source)
     for number, (base, line) in enumerate(zip(starts, source.text.split("\n"), strict=True), 1):
         known = plain.get(line)
         if known is not None:
             placed.append(Placed(number, base, known))
+            continue
+        if hidden and number in hidden:
+            problems.append(hidden[number])
+            unclear += 1
+            unclear_length += len(line)
+            if unclear > MAX_UNCLEAR_LINES or unclear_length > MAX_UNCLEAR_CHARACTERS:
+                problems.append(_gave_up(unclear, number, len(starts), base, line))
+                break
             continue
         code = line
         if "--" in line:
@@ -127,6 +136,7 @@ def parse(source: Source) -> Parsed:
         for length, span in found.size_lists:
             size_lists.append((length, span.shifted(base) if is_row else span))
         placed.append(Placed(number, base, found.statement))
+    problems += hidden_words(source, hidden, split_comment)
     return Parsed(source, tuple(placed), tuple(problems), unclear > 0, tuple(size_lists))
 
 
@@ -134,7 +144,7 @@ def reads(code: str) -> bool:
     """Whether a line, without its comment, follows the notation."""
     code, _ = split_comment(code)
     code = code.strip()
-    if not code or _before_parsing(code, 0) is not None:
+    if not code or is_hidden(code) or _before_parsing(code, 0) is not None:
         return False
     reader, shaper = line_reader()
     shaper.original = code
@@ -252,7 +262,7 @@ def _needle_slip(slip: Problem, code: str, base: int, source: Source) -> Problem
 
 
 def _before_parsing(code: str, base: int) -> Problem | None:
-    """What must be said before the parser sees the line: control characters, size, nesting."""
+    """What must be said before the parser sees the line: size, nesting."""
     if len(code) > MAX_LINE:
         return Problem(
             "number-too-big",
@@ -261,17 +271,6 @@ def _before_parsing(code: str, base: int) -> Problem | None:
             f"This line has {len(code):,} characters; a line may have {MAX_LINE:,}.",
             Span(base, base + 40),
             help="split the row into groups, or use a fill between stars.",
-        )
-    control = _CONTROL.search(code)
-    if control:
-        return Problem(
-            "line-unclear",
-            ERROR,
-            "a character that cannot be seen",
-            f"There is a control character here (U+{ord(control.group()):04X}), which no pattern "
-            "needs and which can make a line look other than it is.",
-            Span(base + control.start(), base + control.end()),
-            help="delete it.",
         )
     if code.count("(") <= MAX_NESTING:
         return None
