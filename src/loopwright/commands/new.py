@@ -5,8 +5,9 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
-from loopwright.commands.border import OK, Usage
+from loopwright.commands.border import OK, Usage, tell
 from loopwright.files import write_whole
+from loopwright.notation.hidden import named
 
 HELP = "write a small, commented starter source"
 EXAMPLE = "loopwright new my-cloth.loop"
@@ -25,8 +26,9 @@ def run(args: argparse.Namespace) -> int:
     if not path.suffix:
         path = path.with_suffix(".loop")
     if path.exists() or path.is_symlink():
-        raise Usage(f"{path} is there already, and new never overwrites")
+        raise Usage(f"{named(str(path))} is there already, and new never overwrites")
     title = path.stem.replace("-", " ").replace("_", " ").title()
     write_whole(path, starter(str(path), title).encode("utf-8"))
-    print(f"{path} is written; check it with: loopwright check {path}")
+    name = named(str(path))
+    tell(f"{name} is written; check it with: loopwright check {name}")
     return OK

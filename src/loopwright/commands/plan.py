@@ -3,12 +3,21 @@
 from __future__ import annotations
 
 import argparse
-import json
 from typing import TYPE_CHECKING
 
-from loopwright.commands.border import BAD_PATTERN, OK, Usage, miscounted, report, say
+from loopwright.commands.border import (
+    BAD_PATTERN,
+    OK,
+    Usage,
+    miscounted,
+    report,
+    say,
+    tell,
+    tell_json,
+)
 from loopwright.compile import check_source
 from loopwright.files import read_source
+from loopwright.notation.hidden import named
 from loopwright.record import replace
 
 if TYPE_CHECKING:
@@ -64,7 +73,8 @@ def run(args: argparse.Namespace) -> int:
         say("loopwright: nothing was planned, because the pattern has errors")
         return BAD_PATTERN
     if args.size is not None and args.size not in pattern.sizes:
-        raise Usage(f"there is no size “{args.size}”; the pattern has {', '.join(pattern.sizes)}")
+        known = ", ".join(pattern.sizes)
+        raise Usage(f"there is no size “{named(args.size)}”; the pattern has {known}")
     sizes = yarn_report(pattern, checked.walks).sizes
     wanted = args.size or pattern.sizes[-1]
     size = next((s for s in sizes if s.name == wanted), None)
@@ -82,7 +92,7 @@ def run(args: argparse.Namespace) -> int:
         _none(wish, size, found)
         return BAD_PATTERN
     if args.json:
-        print(json.dumps(_json(wish, size, found, upper), ensure_ascii=False, indent=2))
+        tell_json(_json(wish, size, found, upper))
     else:
         _print(wish, size, found, upper)
     return OK
@@ -254,31 +264,31 @@ def _print(wish: Wish, size: SizeYarn, found: Found, upper: bool) -> None:
     from loopwright.yarn.plan import SCORE, contrasts
 
     pairs = [frozenset(p) for p in combinations([stock.shade for stock in wish.stocks], 2)]
-    print(f"size {size.name}; score: {SCORE}")
+    tell(f"size {size.name}; score: {SCORE}")
     if not upper:
-        print("These balls last at the middle figure only, not at the upper end of its range.")
+        tell("These balls last at the middle figure only, not at the upper end of its range.")
     for number, plan in enumerate(found.plans, 1):
-        print(f"\nplan {number}, score {plan.score:.1f}")
+        tell(f"\nplan {number}, score {plan.score:.1f}")
         for strand, turns in plan.turns:
-            print(f"  strand {wish.name(strand)} feeds {plan.feeds(strand)}")
+            tell(f"  strand {wish.name(strand)} feeds {plan.feeds(strand)}")
             joins = [str(turn.end) for turn in turns if turn.ends]
             if joins:
                 word = "join in row" if len(joins) == 1 else "joins in rows"
-                print(f"    {word} {', '.join(joins)}")
+                tell(f"    {word} {', '.join(joins)}")
         missed = [" and ".join(sorted(pair)) for pair in pairs if pair not in plan.met]
         text = f"  {len(plan.met)} of {len(pairs)} pairs of shades meet"
-        print(text + (f"; not {', '.join(missed)}" if missed and len(wish.strands) > 1 else ""))
+        tell(text + (f"; not {', '.join(missed)}" if missed and len(wish.strands) > 1 else ""))
         if plan.gap is not None:
-            print(f"  joins of different strands lie {plan.gap} rows apart or more")
+            tell(f"  joins of different strands lie {plan.gap} rows apart or more")
     if not found.exact:
-        print(f"\nThe search stopped after {found.steps:,} steps; there may be a better plan.")
+        tell(f"\nThe search stopped after {found.steps:,} steps; there may be a better plan.")
     rows = contrasts(wish.stocks)
     if rows:
         kinds = [sight.vision for sight in rows[0][2]]
-        print(f"\n{'contrast':<24}" + "".join(f"{kind:>15}" for kind in kinds))
+        tell(f"\n{'contrast':<24}" + "".join(f"{kind:>15}" for kind in kinds))
         for one, other, seen in rows:
             name = f"{one.shade}, {other.shade}"
             cells = "".join(
                 f"{f'{sight.ratio:.1f}' + (' close' if sight.close else ''):>15}" for sight in seen
             )
-            print(f"{name:<24}{cells}")
+            tell(f"{name:<24}{cells}")

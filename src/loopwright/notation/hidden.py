@@ -37,7 +37,8 @@ _NO_WIDTH = "(?<![\u0e00-\u0eff\u1000-\u109f\u1780-\u17ff])\u200b"
 _WRONG = f"[{_CONTROL}{_TURNING}{_SEPARATOR}{_NO_CHARACTER}]"
 _UNSEEN = f"[{_LEFT_BEHIND}{_BLANK_LETTERS}]|{_NO_WIDTH}"
 _DOUBTFUL = f"[{_MARK}]|{_UNSEEN}"
-_ANY = f"[{_CONTROL}{_TURNING}{_SEPARATOR}{_NO_CHARACTER}{_MARK}{_LEFT_BEHIND}\u200b]"
+_ANY_BUT_MARKS = f"[{_CONTROL}{_TURNING}{_SEPARATOR}{_NO_CHARACTER}{_LEFT_BEHIND}\u200b]"
+_ANY = f"{_ANY_BUT_MARKS}|[{_MARK}]"
 _PLAIN_CONTROL = "[\x00-\x08\x0b-\x1f\x7f]"  # all of the above that a text of ASCII can hold
 # Hebrew, Arabic, Syriac, Thaana, N'Ko and what else is written from right to left.
 _RIGHT_TO_LEFT = (
@@ -78,9 +79,11 @@ def is_hidden(text: str) -> bool:
 def visible(text: str) -> str:
     r"""The text with each hidden character made visible, as ``\x1b`` or ``\u202e``.
 
-    Line ends and tabs stay. For a terminal, which would obey such characters.
+    Line ends and tabs stay, and so do direction marks beside right-to-left letters. For a terminal,
+    which would obey such characters.
     """
-    return _kind(_ANY, text).sub(_as_escape, text)
+    hidden = _ANY_BUT_MARKS if has_right_to_left(text) else _ANY
+    return _kind(hidden, text).sub(_as_escape, text)
 
 
 def named(text: str) -> str:
