@@ -12,7 +12,7 @@ from functools import cache
 from typing import TYPE_CHECKING
 
 from loopwright.edition.numbers import in_words
-from loopwright.edition.render import clean, environment, headings
+from loopwright.edition.render import clean, clean_text, environment, headings
 from loopwright.edition.voice import MODIFIERS, Unit, Voice
 from loopwright.facts.tables import table
 from loopwright.model.stitch import Stitch
@@ -276,4 +276,4 @@ def render_spoken(documents: Sequence[Document]) -> str:
 
 
 def _text(text: str) -> str:
-    return " ".join(re.sub("[\x00-\x1f\x7f-\x9f\u2028\u2029\ud800-\udfff]", " ", text).split())
+    return " ".join(clean_text(text).split())

@@ -41,7 +41,7 @@ _ANY_BUT_MARKS = f"[{_CONTROL}{_TURNING}{_SEPARATOR}{_NO_CHARACTER}{_LEFT_BEHIND
 _ANY = f"{_ANY_BUT_MARKS}|[{_MARK}]"
 _PLAIN_CONTROL = "[\x00-\x08\x0b-\x1f\x7f]"  # all of the above that a text of ASCII can hold
 # Hebrew, Arabic, Syriac, Thaana, N'Ko and what else is written from right to left.
-_RIGHT_TO_LEFT = (
+RIGHT_TO_LEFT = (
     "[\u0590-\u05ff\u0600-\u060b\u060d-\u061b\u061d-\u065f\u066d-\u06dc\u06de-\u06ef"
     "\u06fa-\u08ff\ufb1d-\ufdcf\ufdf0-\ufdff\ufe70-\ufefe\U00010800-\U00010fff"
     "\U0001e800-\U0001efff]"
@@ -68,7 +68,7 @@ def _kind(kind: str, text: str) -> re.Pattern[str]:
 
 def has_right_to_left(text: str) -> bool:
     """Whether a text has letters that are written from right to left."""
-    return not text.isascii() and _compiled(_RIGHT_TO_LEFT).search(text) is not None
+    return not text.isascii() and _compiled(RIGHT_TO_LEFT).search(text) is not None
 
 
 def is_hidden(text: str) -> bool:

@@ -40,135 +40,141 @@ def root(context, missing=missing):
         def t_4(*unused):
             raise TemplateRuntimeError("No filter named 'colours' found.")
     try:
-        t_5 = environment.filters['drawing']
+        t_5 = environment.filters['dir_of']
     except KeyError:
         @internalcode
         def t_5(*unused):
-            raise TemplateRuntimeError("No filter named 'drawing' found.")
+            raise TemplateRuntimeError("No filter named 'dir_of' found.")
     try:
-        t_6 = environment.filters['halves']
+        t_6 = environment.filters['drawing']
     except KeyError:
         @internalcode
         def t_6(*unused):
-            raise TemplateRuntimeError("No filter named 'halves' found.")
+            raise TemplateRuntimeError("No filter named 'drawing' found.")
     try:
-        t_7 = environment.filters['hang']
+        t_7 = environment.filters['halves']
     except KeyError:
         @internalcode
         def t_7(*unused):
-            raise TemplateRuntimeError("No filter named 'hang' found.")
+            raise TemplateRuntimeError("No filter named 'halves' found.")
     try:
-        t_8 = environment.filters['has_place']
+        t_8 = environment.filters['hang']
     except KeyError:
         @internalcode
         def t_8(*unused):
-            raise TemplateRuntimeError("No filter named 'has_place' found.")
+            raise TemplateRuntimeError("No filter named 'hang' found.")
     try:
-        t_9 = environment.filters['join']
+        t_9 = environment.filters['has_place']
     except KeyError:
         @internalcode
         def t_9(*unused):
-            raise TemplateRuntimeError("No filter named 'join' found.")
+            raise TemplateRuntimeError("No filter named 'has_place' found.")
     try:
-        t_10 = environment.filters['kept_together']
+        t_10 = environment.filters['join']
     except KeyError:
         @internalcode
         def t_10(*unused):
-            raise TemplateRuntimeError("No filter named 'kept_together' found.")
+            raise TemplateRuntimeError("No filter named 'join' found.")
     try:
-        t_11 = environment.filters['length']
+        t_11 = environment.filters['kept_together']
     except KeyError:
         @internalcode
         def t_11(*unused):
-            raise TemplateRuntimeError("No filter named 'length' found.")
+            raise TemplateRuntimeError("No filter named 'kept_together' found.")
     try:
-        t_12 = environment.filters['list']
+        t_12 = environment.filters['length']
     except KeyError:
         @internalcode
         def t_12(*unused):
-            raise TemplateRuntimeError("No filter named 'list' found.")
+            raise TemplateRuntimeError("No filter named 'length' found.")
     try:
-        t_13 = environment.filters['measures']
+        t_13 = environment.filters['list']
     except KeyError:
         @internalcode
         def t_13(*unused):
-            raise TemplateRuntimeError("No filter named 'measures' found.")
+            raise TemplateRuntimeError("No filter named 'list' found.")
     try:
-        t_14 = environment.filters['pairs']
+        t_14 = environment.filters['measures']
     except KeyError:
         @internalcode
         def t_14(*unused):
-            raise TemplateRuntimeError("No filter named 'pairs' found.")
+            raise TemplateRuntimeError("No filter named 'measures' found.")
     try:
-        t_15 = environment.filters['selectattr']
+        t_15 = environment.filters['pairs']
     except KeyError:
         @internalcode
         def t_15(*unused):
-            raise TemplateRuntimeError("No filter named 'selectattr' found.")
+            raise TemplateRuntimeError("No filter named 'pairs' found.")
     try:
-        t_16 = environment.filters['shade_columns']
+        t_16 = environment.filters['selectattr']
     except KeyError:
         @internalcode
         def t_16(*unused):
-            raise TemplateRuntimeError("No filter named 'shade_columns' found.")
+            raise TemplateRuntimeError("No filter named 'selectattr' found.")
     try:
-        t_17 = environment.filters['soft']
+        t_17 = environment.filters['shade_columns']
     except KeyError:
         @internalcode
         def t_17(*unused):
-            raise TemplateRuntimeError("No filter named 'soft' found.")
+            raise TemplateRuntimeError("No filter named 'shade_columns' found.")
     try:
-        t_18 = environment.filters['strand_column']
+        t_18 = environment.filters['soft']
     except KeyError:
         @internalcode
         def t_18(*unused):
-            raise TemplateRuntimeError("No filter named 'strand_column' found.")
+            raise TemplateRuntimeError("No filter named 'soft' found.")
     try:
-        t_19 = environment.filters['tagged']
+        t_19 = environment.filters['strand_column']
     except KeyError:
         @internalcode
         def t_19(*unused):
-            raise TemplateRuntimeError("No filter named 'tagged' found.")
+            raise TemplateRuntimeError("No filter named 'strand_column' found.")
     try:
-        t_20 = environment.filters['tens']
+        t_20 = environment.filters['tagged']
     except KeyError:
         @internalcode
         def t_20(*unused):
-            raise TemplateRuntimeError("No filter named 'tens' found.")
+            raise TemplateRuntimeError("No filter named 'tagged' found.")
     try:
-        t_21 = environment.filters['truncate']
+        t_21 = environment.filters['tens']
     except KeyError:
         @internalcode
         def t_21(*unused):
+            raise TemplateRuntimeError("No filter named 'tens' found.")
+    try:
+        t_22 = environment.filters['truncate']
+    except KeyError:
+        @internalcode
+        def t_22(*unused):
             raise TemplateRuntimeError("No filter named 'truncate' found.")
     pass
     def macro(l_1_values):
-        t_22 = []
+        t_23 = []
         if l_1_values is missing:
             l_1_values = undefined("parameter 'values' was not provided", name='values')
         pass
         if t_4(l_1_values):
             pass
-            t_22.append(
+            t_23.append(
                 '<span class="swatch" aria-hidden="true">',
             )
             for l_2_value in t_4(l_1_values):
                 _loop_vars = {}
                 pass
-                t_22.extend((
+                t_23.extend((
                     '<span style="background:',
                     escape(l_2_value),
                     '"></span>',
                 ))
             l_2_value = missing
-            t_22.append(
+            t_23.append(
                 '</span>',
             )
-        return concat(t_22)
+        return concat(t_23)
     context.exported_vars.add('swatch')
     context.vars['swatch'] = l_0_swatch = Macro(environment, macro, 'swatch', ('values',), False, False, False, context.eval_ctx.autoescape)
     def macro(l_1_name, l_1_items, l_1_class):
-        t_23 = []
+        t_24 = []
         if l_1_name is missing:
             l_1_name = undefined("parameter 'name' was not provided", name='name')
         if l_1_items is missing:
@@ -178,7 +184,7 @@ def root(context, missing=missing):
         pass
         if l_1_items:
             pass
-            t_23.extend((
+            t_24.extend((
                 '<section class="',
                 escape(l_1_name),
                 escape((' ' if l_1_class else cond_expr_undefined("the inline if-expression on line 8 in 'parts.html' evaluated to false and no else section was defined."))),
@@ -193,54 +199,56 @@ def root(context, missing=missing):
                 l_2_web = resolve('web')
                 _loop_vars = {}
                 pass
-                t_23.extend((
-                    '<p>',
-                    escape(t_13(l_2_item, (undefined(name='web') if l_2_web is missing else l_2_web))),
+                t_24.extend((
+                    '<p',
+                    escape(t_5(l_2_item)),
+                    '>',
+                    escape(t_14(l_2_item, (undefined(name='web') if l_2_web is missing else l_2_web))),
                     '</p>\n',
                 ))
             l_2_item = l_2_web = missing
-            t_23.append(
+            t_24.append(
                 '</section>\n',
             )
-        return concat(t_23)
+        return concat(t_24)
     context.exported_vars.add('listed')
     context.vars['listed'] = l_0_listed = Macro(environment, macro, 'listed', ('name', 'items', 'class'), False, False, False, context.eval_ctx.autoescape)
     def macro():
-        t_24 = []
+        t_25 = []
         pass
-        t_24.extend((
+        t_25.extend((
             '<section class="finished">\n<h2 id="finished">',
             escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'finished')),
             '</h2>\n<div class="wide" role="region" aria-labelledby="finished" tabindex="0">\n<table>\n',
         ))
         if environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'caption'):
             pass
-            t_24.extend((
+            t_25.extend((
                 '<caption>',
                 escape(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'caption')),
                 '</caption>\n',
             ))
-        t_24.append(
+        t_25.append(
             '<thead><tr>',
         )
         for l_2_cell in environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head'):
             l_2_web = resolve('web')
             _loop_vars = {}
             pass
-            t_24.extend((
+            t_25.extend((
                 '<th scope="col">',
-                escape(t_13(t_17(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web))),
+                escape(t_14(t_18(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web))),
                 '</th>',
             ))
         l_2_cell = l_2_web = missing
-        t_24.append(
+        t_25.append(
             '</tr></thead>\n<tbody>\n',
         )
         l_2_loop = missing
         for l_2_row, l_2_loop in LoopContext(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'rows'), undefined):
             _loop_vars = {}
             pass
-            t_24.append(
+            t_25.append(
                 '<tr>',
             )
             l_3_loop = missing
@@ -250,31 +258,31 @@ def root(context, missing=missing):
                 pass
                 if (environment.getattr(l_3_loop, 'first') and environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')):
                     pass
-                    t_24.extend((
+                    t_25.extend((
                         '<th scope="row">',
-                        escape(t_13(t_17(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
+                        escape(t_14(t_18(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
                         '</th>',
                     ))
                 else:
                     pass
-                    t_24.extend((
+                    t_25.extend((
                         '<td>',
-                        escape(t_13(t_17(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
+                        escape(t_14(t_18(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
                         '</td>',
                     ))
             l_3_loop = l_3_cell = l_3_web = missing
-            t_24.append(
+            t_25.append(
                 '</tr>\n',
             )
         l_2_loop = l_2_row = missing
-        t_24.append(
+        t_25.append(
             '</tbody>\n</table>\n</div>\n</section>\n',
         )
-        return concat(t_24)
+        return concat(t_25)
     context.exported_vars.add('finished_table')
     context.vars['finished_table'] = l_0_finished_table = Macro(environment, macro, 'finished_table', (), False, False, False, context.eval_ctx.autoescape)
     def macro(l_1_chart, l_1_number, l_1_level):
-        t_25 = []
+        t_26 = []
         l_1_web = resolve('web')
         if l_1_chart is missing:
             l_1_chart = undefined("parameter 'chart' was not provided", name='chart')
@@ -283,20 +291,20 @@ def root(context, missing=missing):
         if l_1_level is missing:
             l_1_level = undefined("parameter 'level' was not provided", name='level')
         pass
-        t_25.extend((
+        t_26.extend((
             '<div class="charted',
             escape((' wide-chart' if environment.getattr(l_1_chart, 'wide') else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
-            escape((' long-chart' if (t_11(environment.getattr(l_1_chart, 'strips')) > 1) else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
+            escape((' long-chart' if (t_12(environment.getattr(l_1_chart, 'strips')) > 1) else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
             '"',
         ))
         if (undefined(name='web') if l_1_web is missing else l_1_web):
             pass
-            t_25.extend((
+            t_26.extend((
                 ' data-motif="',
                 escape(environment.getattr(l_1_chart, 'motif')),
                 '"',
             ))
-        t_25.extend((
+        t_26.extend((
             '>\n<h',
             escape(l_1_level),
             ' class="chart-title" id="chart-',
@@ -315,29 +323,29 @@ def root(context, missing=missing):
         for (l_2_part, l_2_strip) in environment.getattr(l_1_chart, 'strips'):
             _loop_vars = {}
             pass
-            t_25.append(
+            t_26.append(
                 '<div class="strip">',
             )
             if l_2_part:
                 pass
-                t_25.extend((
+                t_26.extend((
                     '<p class="quiet">',
                     escape(l_2_part),
                     '</p>',
                 ))
-            t_25.extend((
-                escape(t_5(l_2_strip)),
+            t_26.extend((
+                escape(t_6(l_2_strip)),
                 '</div>\n',
             ))
         l_2_part = l_2_strip = missing
-        t_25.extend((
+        t_26.extend((
             '</div>\n<div class="key">\n<table>\n<thead><tr><th scope="col">',
             escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'symbol')),
             '</th>',
         ))
         if environment.getattr(l_1_chart, 'sided'):
             pass
-            t_25.extend((
+            t_26.extend((
                 '<th scope="col">',
                 escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'rs')),
                 '</th><th scope="col">',
@@ -346,59 +354,61 @@ def root(context, missing=missing):
             ))
         else:
             pass
-            t_25.extend((
+            t_26.extend((
                 '<th scope="col">',
                 escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'meaning')),
                 '</th>',
             ))
-        t_25.append(
+        t_26.append(
             '</tr></thead>\n<tbody>\n',
         )
         for l_2_line in environment.getattr(l_1_chart, 'key'):
             _loop_vars = {}
             pass
-            t_25.extend((
+            t_26.extend((
                 '<tr><td>',
-                escape(t_5(environment.getattr(l_2_line, 'svg'))),
+                escape(t_6(environment.getattr(l_2_line, 'svg'))),
                 '</td>',
             ))
             if (not environment.getattr(l_1_chart, 'sided')):
                 pass
-                t_25.extend((
+                t_26.extend((
                     '<td>',
                     escape((environment.getattr(l_2_line, 'rs') or environment.getattr(l_2_line, 'ws'))),
                     '</td>',
                 ))
-            elif ((environment.getattr(l_2_line, 'rs') == environment.getattr(l_2_line, 'ws')) or (t_11(environment.getattr(l_2_line, 'rs')) > 40)):
+            elif ((environment.getattr(l_2_line, 'rs') == environment.getattr(l_2_line, 'ws')) or (t_12(environment.getattr(l_2_line, 'rs')) > 40)):
                 pass
-                t_25.extend((
+                t_26.extend((
                     '<td colspan="2">',
                     escape(environment.getattr(l_2_line, 'rs')),
                     '</td>',
                 ))
             else:
                 pass
-                t_25.extend((
+                t_26.extend((
                     '<td>',
                     escape((environment.getattr(l_2_line, 'rs') or '–')),
                     '</td><td>',
                     escape((environment.getattr(l_2_line, 'ws') or '–')),
                     '</td>',
                 ))
-            t_25.append(
+            t_26.append(
                 '</tr>\n',
             )
         l_2_line = missing
-        t_25.append(
+        t_26.append(
             '</tbody>\n</table>\n</div>\n</div>\n</div>\n',
         )
-        return concat(t_25)
+        return concat(t_26)
     context.exported_vars.add('charted')
     context.vars['charted'] = l_0_charted = Macro(environment, macro, 'charted', ('chart', 'number', 'level'), False, False, False, context.eval_ctx.autoescape)
     yield '<div class="front'
     yield escape((' pictured' if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth') else cond_expr_undefined("the inline if-expression on line 56 in 'parts.html' evaluated to false and no else section was defined.")))
-    yield '">\n<div class="told">\n<header class="cover">\n<h1 data-short="'
-    yield escape(t_21(environment, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'), 48, True, '…', 0))
+    yield '">\n<div class="told">\n<header class="cover">\n<h1'
+    yield escape(t_5(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title')))
+    yield ' data-short="'
+    yield escape(t_22(environment, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'), 48, True, '…', 0))
     yield '">'
     yield escape(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'))
     yield '</h1>\n'
@@ -411,7 +421,9 @@ def root(context, missing=missing):
         yield '</p>\n'
     if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'summary'):
         pass
-        yield '<p class="summary">'
+        yield '<p class="summary"'
+        yield escape(t_5(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'summary')))
+        yield '>'
         yield escape(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'summary'))
         yield '</p>\n'
     if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'level') or environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')):
@@ -429,9 +441,9 @@ def root(context, missing=missing):
             yield '<span class="key"><b>'
             yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'sizes'))
             yield '</b> <span class="sizes" data-short="'
-            yield escape(t_21(environment, t_9(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '), 36, True, '…', 0))
+            yield escape(t_22(environment, t_10(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '), 36, True, '…', 0))
             yield '">'
-            yield escape(t_9(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '))
+            yield escape(t_10(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '))
             yield '</span></span>\n'
         yield '</p>\n'
     yield '</header>\n'
@@ -453,7 +465,7 @@ def root(context, missing=missing):
                     _loop_vars = {}
                     pass
                     yield '<li>'
-                    yield escape(t_13(l_2_text, (undefined(name='web') if l_2_web is missing else l_2_web)))
+                    yield escape(t_14(l_2_text, (undefined(name='web') if l_2_web is missing else l_2_web)))
                     yield '</li>\n'
                 l_2_text = l_2_web = missing
                 yield '</ul>\n'
@@ -465,7 +477,7 @@ def root(context, missing=missing):
                 _loop_vars = {}
                 pass
                 yield '<th scope="col">'
-                yield escape(t_17(l_1_cell))
+                yield escape(t_18(l_1_cell))
                 yield '</th>'
             l_1_cell = missing
             yield '</tr></thead>\n<tbody>\n'
@@ -482,12 +494,12 @@ def root(context, missing=missing):
                     if environment.getattr(l_2_loop, 'first'):
                         pass
                         yield '<th scope="row">'
-                        yield escape(t_13(t_17(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield escape(t_14(t_18(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</th>'
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_13(t_17(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield escape(t_14(t_18(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</td>'
                 l_2_loop = l_2_cell = l_2_web = missing
                 yield '</tr>\n'
@@ -501,7 +513,7 @@ def root(context, missing=missing):
             yield '</p>\n'
         l_1_note = missing
         yield '</section>\n'
-    if (t_11(t_12(context.eval_ctx, t_15(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), 'level', 'le', 2))) > 1):
+    if (t_12(t_13(context.eval_ctx, t_16(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), 'level', 'le', 2))) > 1):
         pass
         yield '<nav class="contents" aria-label="'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'contents'))
@@ -519,7 +531,7 @@ def root(context, missing=missing):
                 yield '</a></li>\n'
         l_1_loop = l_1_section = missing
         yield '</ul>\n</nav>\n'
-    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_11(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) <= 3)):
+    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_12(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) <= 3)):
         pass
         yield escape(context.call((undefined(name='finished_table') if l_0_finished_table is missing else l_0_finished_table)))
         yield '\n'
@@ -538,7 +550,7 @@ def root(context, missing=missing):
         yield escape(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'words'))
         yield '"></div>\n'
     yield '</div>\n'
-    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_11(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) > 3)):
+    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_12(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) > 3)):
         pass
         yield escape(context.call((undefined(name='finished_table') if l_0_finished_table is missing else l_0_finished_table)))
         yield '\n'
@@ -559,13 +571,13 @@ def root(context, missing=missing):
             _loop_vars = {}
             pass
             yield '<p>'
-            yield escape(t_13(l_1_yarn, (undefined(name='web') if l_1_web is missing else l_1_web)))
+            yield escape(t_14(l_1_yarn, (undefined(name='web') if l_1_web is missing else l_1_web)))
             yield '</p>\n'
         l_1_yarn = l_1_web = missing
         if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades'):
             pass
             yield '<div class="wide" role="region" aria-labelledby="yarn" tabindex="0">\n<table>\n<thead><tr>'
-            for l_1_name in t_16(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')):
+            for l_1_name in t_17(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')):
                 _loop_vars = {}
                 pass
                 yield '<th scope="col">'
@@ -579,7 +591,7 @@ def root(context, missing=missing):
                 pass
                 yield '<tr>'
                 l_2_loop = missing
-                for l_2_name, l_2_loop in LoopContext(t_16(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')), undefined):
+                for l_2_name, l_2_loop in LoopContext(t_17(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')), undefined):
                     l_2_web = resolve('web')
                     _loop_vars = {}
                     pass
@@ -588,7 +600,7 @@ def root(context, missing=missing):
                         yield '<th scope="row">'
                         yield escape(context.call((undefined(name='swatch') if l_0_swatch is missing else l_0_swatch), environment.getattr(l_1_shade, 'colours'), _loop_vars=_loop_vars))
                         yield ' '
-                        yield escape(t_17(environment.getattr(l_1_shade, 'name')))
+                        yield escape(t_18(environment.getattr(l_1_shade, 'name')))
                         yield '</th>'
                     else:
                         pass
@@ -597,10 +609,10 @@ def root(context, missing=missing):
                         yield '">'
                         if (undefined(name='web') if l_2_web is missing else l_2_web):
                             pass
-                            yield escape(t_13(t_17(environment.getitem(l_1_shade, l_2_name)), True))
+                            yield escape(t_14(t_18(environment.getitem(l_1_shade, l_2_name)), True))
                         else:
                             pass
-                            yield escape(t_14(environment.getitem(l_1_shade, l_2_name)))
+                            yield escape(t_15(environment.getitem(l_1_shade, l_2_name)))
                         yield '</td>'
                 l_2_loop = l_2_name = l_2_web = missing
                 yield '</tr>\n'
@@ -614,7 +626,7 @@ def root(context, missing=missing):
         _loop_vars = {}
         pass
         yield '<p class="notice">'
-        yield escape(t_13(l_1_notice, (undefined(name='web') if l_1_web is missing else l_1_web)))
+        yield escape(t_14(l_1_notice, (undefined(name='web') if l_1_web is missing else l_1_web)))
         yield '</p>\n'
     l_1_notice = l_1_web = missing
     yield escape(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'cautions', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cautions')))
@@ -628,7 +640,7 @@ def root(context, missing=missing):
         yield '<section class="skills">\n<h2 id="skills">'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'skills'))
         yield '</h2>\n<div class="halves">\n'
-        for l_1_half in t_6(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'skills')):
+        for l_1_half in t_7(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'skills')):
             _loop_vars = {}
             pass
             yield '<ul role="list">\n'
@@ -647,7 +659,7 @@ def root(context, missing=missing):
         yield '<section class="abbreviations">\n<h2 id="abbreviations">'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'abbreviations'))
         yield '</h2>\n<div class="halves">\n'
-        for l_1_half in t_6(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'abbreviations')):
+        for l_1_half in t_7(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'abbreviations')):
             _loop_vars = {}
             pass
             yield '<ul role="list">\n'
@@ -679,15 +691,15 @@ def root(context, missing=missing):
             _loop_vars = {}
             pass
             yield '<div class="drawn">\n'
-            if (t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'schematics')) > 1):
+            if (t_12(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'schematics')) > 1):
                 pass
                 yield '<h3>'
                 yield escape(environment.getattr(l_1_schematic, 'title'))
                 yield '</h3>\n'
             yield '<div class="outline">'
-            yield escape(t_5(environment.getattr(l_1_schematic, 'svg')))
+            yield escape(t_6(environment.getattr(l_1_schematic, 'svg')))
             yield '</div>\n<div class="measured'
-            yield escape((' few' if (t_11(environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head')) <= 4) else cond_expr_undefined("the inline if-expression on line 198 in 'parts.html' evaluated to false and no else section was defined.")))
+            yield escape((' few' if (t_12(environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head')) <= 4) else cond_expr_undefined("the inline if-expression on line 198 in 'parts.html' evaluated to false and no else section was defined.")))
             yield '">\n<table>\n<thead><tr>'
             for l_2_cell in environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head'):
                 _loop_vars = {}
@@ -710,12 +722,12 @@ def root(context, missing=missing):
                     if environment.getattr(l_3_loop, 'first'):
                         pass
                         yield '<th scope="row">'
-                        yield escape(t_17(l_3_cell))
+                        yield escape(t_18(l_3_cell))
                         yield '</th>'
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_13(l_3_cell, (undefined(name='web') if l_3_web is missing else l_3_web)))
+                        yield escape(t_14(l_3_cell, (undefined(name='web') if l_3_web is missing else l_3_web)))
                         yield '</td>'
                 l_3_loop = l_3_cell = l_3_web = missing
                 yield '</tr>\n'
@@ -734,15 +746,15 @@ def root(context, missing=missing):
         yield '<section class="charts">\n<h2 id="charts">'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'charts'))
         yield '</h2>\n<p class="quiet">'
-        yield escape((environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note') if t_12(context.eval_ctx, t_15(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'sided')) else environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note_round')))
-        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_frame'), )) if t_12(context.eval_ctx, t_15(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'framed')) else cond_expr_undefined("the inline if-expression on line 218 in 'parts.html' evaluated to false and no else section was defined.")))
+        yield escape((environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note') if t_13(context.eval_ctx, t_16(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'sided')) else environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note_round')))
+        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_frame'), )) if t_13(context.eval_ctx, t_16(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'framed')) else cond_expr_undefined("the inline if-expression on line 218 in 'parts.html' evaluated to false and no else section was defined.")))
         yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_place'), )) if t_3((undefined(name='doc') if l_0_doc is missing else l_0_doc)) else cond_expr_undefined("the inline if-expression on line 218 in 'parts.html' evaluated to false and no else section was defined.")))
         yield '</p>\n'
         l_1_loop = missing
         for l_1_chart, l_1_loop in LoopContext(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), undefined):
             _loop_vars = {}
             pass
-            if (not t_8((undefined(name='doc') if l_0_doc is missing else l_0_doc), l_1_chart)):
+            if (not t_9((undefined(name='doc') if l_0_doc is missing else l_0_doc), l_1_chart)):
                 pass
                 yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_1_chart, environment.getattr(l_1_loop, 'index'), 3, _loop_vars=_loop_vars))
                 yield '\n'
@@ -760,9 +772,9 @@ def root(context, missing=missing):
         yield escape((2 if (environment.getattr(l_1_section, 'level') <= 2) else 3))
         yield escape((' bare' if ((not environment.getattr(l_1_section, 'lines')) and (not environment.getattr(l_1_section, 'motifs'))) else cond_expr_undefined("the inline if-expression on line 228 in 'parts.html' evaluated to false and no else section was defined.")))
         yield ' '
-        yield escape(t_18(l_1_section))
+        yield escape(t_19(l_1_section))
         yield ' '
-        yield escape(t_7(l_1_section))
+        yield escape(t_8(l_1_section))
         yield '">\n'
         if environment.getattr(l_1_section, 'heading'):
             pass
@@ -770,12 +782,16 @@ def root(context, missing=missing):
                 pass
                 yield '<h2 id="part-'
                 yield escape(environment.getattr(l_1_loop, 'index'))
-                yield '">'
+                yield '"'
+                yield escape(t_5(environment.getattr(l_1_section, 'heading')))
+                yield '>'
                 yield escape(environment.getattr(l_1_section, 'heading'))
                 yield '</h2>\n'
             else:
                 pass
-                yield '<h3>'
+                yield '<h3'
+                yield escape(t_5(environment.getattr(l_1_section, 'heading')))
+                yield '>'
                 yield escape(environment.getattr(l_1_section, 'heading'))
                 yield '</h3>\n'
         l_2_loop = missing
@@ -789,11 +805,11 @@ def root(context, missing=missing):
         l_2_loop = l_2_chart = missing
         if environment.getattr(l_1_section, 'lines'):
             pass
-            l_1_kept = t_10(l_1_section)
+            l_1_kept = t_11(l_1_section)
             _loop_vars['kept'] = l_1_kept
             yield '<ul class="lines" role="list">\n'
             l_2_loop = missing
-            for (l_2_line, l_2_tag), l_2_loop in LoopContext(t_19(l_1_section), undefined):
+            for (l_2_line, l_2_tag), l_2_loop in LoopContext(t_20(l_1_section), undefined):
                 l_2_web = resolve('web')
                 _loop_vars = {}
                 pass
@@ -802,6 +818,7 @@ def root(context, missing=missing):
                 yield escape((' change' if l_2_tag else cond_expr_undefined("the inline if-expression on line 245 in 'parts.html' evaluated to false and no else section was defined.")))
                 yield escape((' kept' if (environment.getattr(l_2_loop, 'index0') in (undefined(name='kept') if l_1_kept is missing else l_1_kept)) else cond_expr_undefined("the inline if-expression on line 245 in 'parts.html' evaluated to false and no else section was defined.")))
                 yield '"'
+                yield escape((t_5(environment.getattr(l_2_line, 'text')) if (environment.getattr(l_2_line, 'kind') == 'note') else cond_expr_undefined("the inline if-expression on line 245 in 'parts.html' evaluated to false and no else section was defined.")))
                 if (undefined(name='web') if l_2_web is missing else l_2_web):
                     pass
                     yield ' data-at="'
@@ -823,14 +840,14 @@ def root(context, missing=missing):
                     yield escape(environment.getattr(l_2_line, 'label'))
                     yield '</b> '
                 yield '<span class="text">'
-                yield escape((t_13(environment.getattr(l_2_line, 'text'), (undefined(name='web') if l_2_web is missing else l_2_web)) if (undefined(name='web') if l_2_web is missing else l_2_web) else environment.getattr(l_2_line, 'text')))
+                yield escape((t_14(environment.getattr(l_2_line, 'text'), (undefined(name='web') if l_2_web is missing else l_2_web)) if (undefined(name='web') if l_2_web is missing else l_2_web) else environment.getattr(l_2_line, 'text')))
                 yield '</span>'
                 if environment.getattr(l_2_line, 'count'):
                     pass
                     yield ' <span class="count">'
                     yield escape(environment.getattr(l_2_line, 'count'))
                     yield '</span>'
-                if (t_2(l_2_line) or t_20(l_2_line)):
+                if (t_2(l_2_line) or t_21(l_2_line)):
                     pass
                     yield '<span class="tallies" aria-hidden="true">\n'
                     l_3_loop = missing
@@ -839,7 +856,7 @@ def root(context, missing=missing):
                         _loop_vars = {}
                         pass
                         yield '<span class="tally">'
-                        if ((t_11(t_2(l_2_line)) > 1) and (environment.getattr(l_3_loop, 'index0') < t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
+                        if ((t_12(t_2(l_2_line)) > 1) and (environment.getattr(l_3_loop, 'index0') < t_12(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
                             pass
                             yield '<i>'
                             yield escape(environment.getitem(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), environment.getattr(l_3_loop, 'index0')))
@@ -858,11 +875,11 @@ def root(context, missing=missing):
                         yield '</span>\n'
                     l_3_loop = l_3_number = l_3_range = missing
                     l_3_loop = missing
-                    for l_3_tens, l_3_loop in LoopContext(t_20(l_2_line), undefined):
+                    for l_3_tens, l_3_loop in LoopContext(t_21(l_2_line), undefined):
                         _loop_vars = {}
                         pass
                         yield '<span class="tally">'
-                        if ((t_11(environment.getattr(l_2_line, 'tally')) > 1) and (environment.getattr(l_3_loop, 'index0') < t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
+                        if ((t_12(environment.getattr(l_2_line, 'tally')) > 1) and (environment.getattr(l_3_loop, 'index0') < t_12(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
                             pass
                             yield '<i>'
                             yield escape(environment.getitem(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), environment.getattr(l_3_loop, 'index0')))
@@ -884,6 +901,6 @@ def root(context, missing=missing):
     l_1_loop = l_1_section = l_1_part = l_1_kept = missing
 
 blocks = {}
-debug_info = '1=140&2=145&3=150&6=165&7=174&8=178&9=182&10=187&11=193&16=203&18=208&21=211&22=215&24=221&26=235&27=242&34=271&35=283&36=296&38=307&39=310&40=316&45=330&47=352&48=357&56=394&59=396&60=400&61=403&63=407&64=410&66=412&68=415&69=418&71=422&72=425&77=433&79=436&80=438&81=441&82=444&84=446&85=451&90=456&93=459&95=468&96=473&102=491&103=495&107=499&108=502&110=505&111=508&112=511&118=517&119=519&122=522&123=525&126=536&127=538&130=541&131=543&132=545&134=547&136=550&137=552&138=557&140=560&143=563&145=572&146=577&154=605&155=607&156=612&158=615&159=617&160=619&161=621&163=624&165=626&167=630&168=634&175=640&177=643&179=645&181=649&182=653&189=667&191=670&192=673&194=677&195=680&197=683&198=685&200=687&202=696&203=701&207=719&208=722&215=727&217=730&218=732&219=737&220=740&221=742&226=747&227=752&228=755&229=762&230=764&231=767&233=774&236=777&237=780&238=782&241=785&242=787&244=791&245=796&246=808&247=815&248=821&249=823&250=828&252=832&253=837&255=856&256=860'
+debug_info = '1=146&2=151&3=156&6=171&7=180&8=184&9=188&10=193&11=199&16=211&18=216&21=219&22=223&24=229&26=243&27=250&34=279&35=291&36=304&38=315&39=318&40=324&45=338&47=360&48=365&56=402&59=404&60=410&61=413&63=417&64=420&66=424&68=427&69=430&71=434&72=437&77=445&79=448&80=450&81=453&82=456&84=458&85=463&90=468&93=471&95=480&96=485&102=503&103=507&107=511&108=514&110=517&111=520&112=523&118=529&119=531&122=534&123=537&126=548&127=550&130=553&131=555&132=557&134=559&136=562&137=564&138=569&140=572&143=575&145=584&146=589&154=617&155=619&156=624&158=627&159=629&160=631&161=633&163=636&165=638&167=642&168=646&175=652&177=655&179=657&181=661&182=665&189=679&191=682&192=685&194=689&195=692&197=695&198=697&200=699&202=708&203=713&207=731&208=734&215=739&217=742&218=744&219=749&220=752&221=754&226=759&227=764&228=767&229=774&230=776&231=779&233=788&236=793&237=796&238=798&241=801&242=803&244=807&245=812&246=825&247=832&248=838&249=840&250=845&252=849&253=854&255=873&256=877'
 
-MARK = '3.1.6 10073 721b15a3'
+MARK = '3.1.6 10237 7be1824e'
