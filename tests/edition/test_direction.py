@@ -12,7 +12,7 @@ import pytest
 
 from loopwright.build import BuildOptions, build_editions
 from loopwright.compile import check_source
-from loopwright.edition.direction import FSI, PDI, direction, isolator, joined
+from loopwright.edition.direction import FSI, PDI, cut, direction, isolator, joined
 from loopwright.notation.source import Source
 
 TITLE, DESIGNER, SMALL, LARGE = "צעיף גלים (2024)!", "נועה ברק", "קטן (S)", "בزرگ"
@@ -102,6 +102,13 @@ def test_what_the_texts_hold_beside_them_is_caught_by_its_letters() -> None:
 )  # fmt: skip
 def test_the_direction_of_a_text(text: str, found: str) -> None:
     assert direction(text) == found
+
+
+def test_what_is_cut_is_closed() -> None:
+    assert cut(f"{FSI}שלום{PDI}, {FSI}שלום{PDI}", 5) == f"{FSI}שלו…{PDI}"
+    assert cut(f"{FSI}שלום{PDI}, {FSI}שלום{PDI}", 9) == f"{FSI}שלום{PDI}, …"
+    assert cut("short", 5) == "short"
+    assert cut("longer", 5) == "long…"
 
 
 def test_many_texts_take_no_longer_than_their_letters() -> None:

@@ -48,6 +48,15 @@ def direction(text: str) -> str:
     return "rtl" if first is not None and first["rtl"] else ""
 
 
+def cut(text: str, length: int) -> str:
+    """The text, or so many characters of it with ``…`` for the rest; nothing is left set apart by
+    half."""
+    if len(text) <= length:
+        return text
+    short = f"{text[: length - 1]}…"
+    return short + PDI * (short.count(FSI) - short.count(PDI))
+
+
 def joined(text: str) -> str:
     """The text without what sets parts of it apart: for a window's title, or a search engine."""
     return text.replace(FSI, "").replace(PDI, "")

@@ -14,7 +14,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeVar
 
 from loopwright.edition.catalogue import Catalogue
-from loopwright.edition.direction import direction, joined
+from loopwright.edition.direction import cut, direction, joined
 from loopwright.record import names_of, replace
 
 if TYPE_CHECKING:
@@ -333,6 +333,7 @@ def environment() -> Environment:
         boxes=boxes,
         charts_in_place=charts_in_place,
         colours=colours,
+        cut=cut,
         dir_of=dir_of,
         drawing=drawing,
         halves=halves,

@@ -40,113 +40,113 @@ def root(context, missing=missing):
         def t_4(*unused):
             raise TemplateRuntimeError("No filter named 'colours' found.")
     try:
-        t_5 = environment.filters['dir_of']
+        t_5 = environment.filters['cut']
     except KeyError:
         @internalcode
         def t_5(*unused):
-            raise TemplateRuntimeError("No filter named 'dir_of' found.")
+            raise TemplateRuntimeError("No filter named 'cut' found.")
     try:
-        t_6 = environment.filters['drawing']
+        t_6 = environment.filters['dir_of']
     except KeyError:
         @internalcode
         def t_6(*unused):
-            raise TemplateRuntimeError("No filter named 'drawing' found.")
+            raise TemplateRuntimeError("No filter named 'dir_of' found.")
     try:
-        t_7 = environment.filters['halves']
+        t_7 = environment.filters['drawing']
     except KeyError:
         @internalcode
         def t_7(*unused):
-            raise TemplateRuntimeError("No filter named 'halves' found.")
+            raise TemplateRuntimeError("No filter named 'drawing' found.")
     try:
-        t_8 = environment.filters['hang']
+        t_8 = environment.filters['halves']
     except KeyError:
         @internalcode
         def t_8(*unused):
-            raise TemplateRuntimeError("No filter named 'hang' found.")
+            raise TemplateRuntimeError("No filter named 'halves' found.")
     try:
-        t_9 = environment.filters['has_place']
+        t_9 = environment.filters['hang']
     except KeyError:
         @internalcode
         def t_9(*unused):
-            raise TemplateRuntimeError("No filter named 'has_place' found.")
+            raise TemplateRuntimeError("No filter named 'hang' found.")
     try:
-        t_10 = environment.filters['join']
+        t_10 = environment.filters['has_place']
     except KeyError:
         @internalcode
         def t_10(*unused):
-            raise TemplateRuntimeError("No filter named 'join' found.")
+            raise TemplateRuntimeError("No filter named 'has_place' found.")
     try:
-        t_11 = environment.filters['kept_together']
+        t_11 = environment.filters['join']
     except KeyError:
         @internalcode
         def t_11(*unused):
-            raise TemplateRuntimeError("No filter named 'kept_together' found.")
+            raise TemplateRuntimeError("No filter named 'join' found.")
     try:
-        t_12 = environment.filters['length']
+        t_12 = environment.filters['kept_together']
     except KeyError:
         @internalcode
         def t_12(*unused):
-            raise TemplateRuntimeError("No filter named 'length' found.")
+            raise TemplateRuntimeError("No filter named 'kept_together' found.")
     try:
-        t_13 = environment.filters['list']
+        t_13 = environment.filters['length']
     except KeyError:
         @internalcode
         def t_13(*unused):
-            raise TemplateRuntimeError("No filter named 'list' found.")
+            raise TemplateRuntimeError("No filter named 'length' found.")
     try:
-        t_14 = environment.filters['measures']
+        t_14 = environment.filters['list']
     except KeyError:
         @internalcode
         def t_14(*unused):
-            raise TemplateRuntimeError("No filter named 'measures' found.")
+            raise TemplateRuntimeError("No filter named 'list' found.")
     try:
-        t_15 = environment.filters['pairs']
+        t_15 = environment.filters['measures']
     except KeyError:
         @internalcode
         def t_15(*unused):
-            raise TemplateRuntimeError("No filter named 'pairs' found.")
+            raise TemplateRuntimeError("No filter named 'measures' found.")
     try:
-        t_16 = environment.filters['selectattr']
+        t_16 = environment.filters['pairs']
     except KeyError:
         @internalcode
         def t_16(*unused):
-            raise TemplateRuntimeError("No filter named 'selectattr' found.")
+            raise TemplateRuntimeError("No filter named 'pairs' found.")
     try:
-        t_17 = environment.filters['shade_columns']
+        t_17 = environment.filters['selectattr']
     except KeyError:
         @internalcode
         def t_17(*unused):
-            raise TemplateRuntimeError("No filter named 'shade_columns' found.")
+            raise TemplateRuntimeError("No filter named 'selectattr' found.")
     try:
-        t_18 = environment.filters['soft']
+        t_18 = environment.filters['shade_columns']
     except KeyError:
         @internalcode
         def t_18(*unused):
-            raise TemplateRuntimeError("No filter named 'soft' found.")
+            raise TemplateRuntimeError("No filter named 'shade_columns' found.")
     try:
-        t_19 = environment.filters['strand_column']
+        t_19 = environment.filters['soft']
     except KeyError:
         @internalcode
         def t_19(*unused):
-            raise TemplateRuntimeError("No filter named 'strand_column' found.")
+            raise TemplateRuntimeError("No filter named 'soft' found.")
     try:
-        t_20 = environment.filters['tagged']
+        t_20 = environment.filters['strand_column']
     except KeyError:
         @internalcode
         def t_20(*unused):
-            raise TemplateRuntimeError("No filter named 'tagged' found.")
+            raise TemplateRuntimeError("No filter named 'strand_column' found.")
     try:
-        t_21 = environment.filters['tens']
+        t_21 = environment.filters['tagged']
     except KeyError:
         @internalcode
         def t_21(*unused):
-            raise TemplateRuntimeError("No filter named 'tens' found.")
+            raise TemplateRuntimeError("No filter named 'tagged' found.")
     try:
-        t_22 = environment.filters['truncate']
+        t_22 = environment.filters['tens']
     except KeyError:
         @internalcode
         def t_22(*unused):
-            raise TemplateRuntimeError("No filter named 'truncate' found.")
+            raise TemplateRuntimeError("No filter named 'tens' found.")
     pass
     def macro(l_1_values):
         t_23 = []
@@ -201,9 +201,9 @@ def root(context, missing=missing):
                 pass
                 t_24.extend((
                     '<p',
-                    escape(t_5(l_2_item)),
+                    escape(t_6(l_2_item)),
                     '>',
-                    escape(t_14(l_2_item, (undefined(name='web') if l_2_web is missing else l_2_web))),
+                    escape(t_15(l_2_item, (undefined(name='web') if l_2_web is missing else l_2_web))),
                     '</p>\n',
                 ))
             l_2_item = l_2_web = missing
@@ -237,7 +237,7 @@ def root(context, missing=missing):
             pass
             t_25.extend((
                 '<th scope="col">',
-                escape(t_14(t_18(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web))),
+                escape(t_15(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web))),
                 '</th>',
             ))
         l_2_cell = l_2_web = missing
@@ -260,14 +260,14 @@ def root(context, missing=missing):
                     pass
                     t_25.extend((
                         '<th scope="row">',
-                        escape(t_14(t_18(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
+                        escape(t_15(t_19(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
                         '</th>',
                     ))
                 else:
                     pass
                     t_25.extend((
                         '<td>',
-                        escape(t_14(t_18(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
+                        escape(t_15(t_19(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
                         '</td>',
                     ))
             l_3_loop = l_3_cell = l_3_web = missing
@@ -294,7 +294,7 @@ def root(context, missing=missing):
         t_26.extend((
             '<div class="charted',
             escape((' wide-chart' if environment.getattr(l_1_chart, 'wide') else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
-            escape((' long-chart' if (t_12(environment.getattr(l_1_chart, 'strips')) > 1) else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
+            escape((' long-chart' if (t_13(environment.getattr(l_1_chart, 'strips')) > 1) else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
             '"',
         ))
         if (undefined(name='web') if l_1_web is missing else l_1_web):
@@ -334,7 +334,7 @@ def root(context, missing=missing):
                     '</p>',
                 ))
             t_26.extend((
-                escape(t_6(l_2_strip)),
+                escape(t_7(l_2_strip)),
                 '</div>\n',
             ))
         l_2_part = l_2_strip = missing
@@ -367,7 +367,7 @@ def root(context, missing=missing):
             pass
             t_26.extend((
                 '<tr><td>',
-                escape(t_6(environment.getattr(l_2_line, 'svg'))),
+                escape(t_7(environment.getattr(l_2_line, 'svg'))),
                 '</td>',
             ))
             if (not environment.getattr(l_1_chart, 'sided')):
@@ -377,7 +377,7 @@ def root(context, missing=missing):
                     escape((environment.getattr(l_2_line, 'rs') or environment.getattr(l_2_line, 'ws'))),
                     '</td>',
                 ))
-            elif ((environment.getattr(l_2_line, 'rs') == environment.getattr(l_2_line, 'ws')) or (t_12(environment.getattr(l_2_line, 'rs')) > 40)):
+            elif ((environment.getattr(l_2_line, 'rs') == environment.getattr(l_2_line, 'ws')) or (t_13(environment.getattr(l_2_line, 'rs')) > 40)):
                 pass
                 t_26.extend((
                     '<td colspan="2">',
@@ -406,9 +406,9 @@ def root(context, missing=missing):
     yield '<div class="front'
     yield escape((' pictured' if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth') else cond_expr_undefined("the inline if-expression on line 56 in 'parts.html' evaluated to false and no else section was defined.")))
     yield '">\n<div class="told">\n<header class="cover">\n<h1'
-    yield escape(t_5(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title')))
+    yield escape(t_6(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title')))
     yield ' data-short="'
-    yield escape(t_22(environment, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'), 48, True, '…', 0))
+    yield escape(t_5(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'), 48))
     yield '">'
     yield escape(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'))
     yield '</h1>\n'
@@ -422,7 +422,7 @@ def root(context, missing=missing):
     if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'summary'):
         pass
         yield '<p class="summary"'
-        yield escape(t_5(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'summary')))
+        yield escape(t_6(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'summary')))
         yield '>'
         yield escape(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'summary'))
         yield '</p>\n'
@@ -441,9 +441,9 @@ def root(context, missing=missing):
             yield '<span class="key"><b>'
             yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'sizes'))
             yield '</b> <span class="sizes" data-short="'
-            yield escape(t_22(environment, t_10(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '), 36, True, '…', 0))
+            yield escape(t_5(t_11(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '), 36))
             yield '">'
-            yield escape(t_10(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '))
+            yield escape(t_11(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '))
             yield '</span></span>\n'
         yield '</p>\n'
     yield '</header>\n'
@@ -465,7 +465,7 @@ def root(context, missing=missing):
                     _loop_vars = {}
                     pass
                     yield '<li>'
-                    yield escape(t_14(l_2_text, (undefined(name='web') if l_2_web is missing else l_2_web)))
+                    yield escape(t_15(l_2_text, (undefined(name='web') if l_2_web is missing else l_2_web)))
                     yield '</li>\n'
                 l_2_text = l_2_web = missing
                 yield '</ul>\n'
@@ -477,7 +477,7 @@ def root(context, missing=missing):
                 _loop_vars = {}
                 pass
                 yield '<th scope="col">'
-                yield escape(t_18(l_1_cell))
+                yield escape(t_19(l_1_cell))
                 yield '</th>'
             l_1_cell = missing
             yield '</tr></thead>\n<tbody>\n'
@@ -494,12 +494,12 @@ def root(context, missing=missing):
                     if environment.getattr(l_2_loop, 'first'):
                         pass
                         yield '<th scope="row">'
-                        yield escape(t_14(t_18(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield escape(t_15(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</th>'
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_14(t_18(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield escape(t_15(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</td>'
                 l_2_loop = l_2_cell = l_2_web = missing
                 yield '</tr>\n'
@@ -513,7 +513,7 @@ def root(context, missing=missing):
             yield '</p>\n'
         l_1_note = missing
         yield '</section>\n'
-    if (t_12(t_13(context.eval_ctx, t_16(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), 'level', 'le', 2))) > 1):
+    if (t_13(t_14(context.eval_ctx, t_17(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), 'level', 'le', 2))) > 1):
         pass
         yield '<nav class="contents" aria-label="'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'contents'))
@@ -531,7 +531,7 @@ def root(context, missing=missing):
                 yield '</a></li>\n'
         l_1_loop = l_1_section = missing
         yield '</ul>\n</nav>\n'
-    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_12(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) <= 3)):
+    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_13(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) <= 3)):
         pass
         yield escape(context.call((undefined(name='finished_table') if l_0_finished_table is missing else l_0_finished_table)))
         yield '\n'
@@ -550,7 +550,7 @@ def root(context, missing=missing):
         yield escape(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'words'))
         yield '"></div>\n'
     yield '</div>\n'
-    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_12(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) > 3)):
+    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_13(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) > 3)):
         pass
         yield escape(context.call((undefined(name='finished_table') if l_0_finished_table is missing else l_0_finished_table)))
         yield '\n'
@@ -571,13 +571,13 @@ def root(context, missing=missing):
             _loop_vars = {}
             pass
             yield '<p>'
-            yield escape(t_14(l_1_yarn, (undefined(name='web') if l_1_web is missing else l_1_web)))
+            yield escape(t_15(l_1_yarn, (undefined(name='web') if l_1_web is missing else l_1_web)))
             yield '</p>\n'
         l_1_yarn = l_1_web = missing
         if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades'):
             pass
             yield '<div class="wide" role="region" aria-labelledby="yarn" tabindex="0">\n<table>\n<thead><tr>'
-            for l_1_name in t_17(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')):
+            for l_1_name in t_18(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')):
                 _loop_vars = {}
                 pass
                 yield '<th scope="col">'
@@ -591,7 +591,7 @@ def root(context, missing=missing):
                 pass
                 yield '<tr>'
                 l_2_loop = missing
-                for l_2_name, l_2_loop in LoopContext(t_17(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')), undefined):
+                for l_2_name, l_2_loop in LoopContext(t_18(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')), undefined):
                     l_2_web = resolve('web')
                     _loop_vars = {}
                     pass
@@ -600,7 +600,7 @@ def root(context, missing=missing):
                         yield '<th scope="row">'
                         yield escape(context.call((undefined(name='swatch') if l_0_swatch is missing else l_0_swatch), environment.getattr(l_1_shade, 'colours'), _loop_vars=_loop_vars))
                         yield ' '
-                        yield escape(t_18(environment.getattr(l_1_shade, 'name')))
+                        yield escape(t_19(environment.getattr(l_1_shade, 'name')))
                         yield '</th>'
                     else:
                         pass
@@ -609,10 +609,10 @@ def root(context, missing=missing):
                         yield '">'
                         if (undefined(name='web') if l_2_web is missing else l_2_web):
                             pass
-                            yield escape(t_14(t_18(environment.getitem(l_1_shade, l_2_name)), True))
+                            yield escape(t_15(t_19(environment.getitem(l_1_shade, l_2_name)), True))
                         else:
                             pass
-                            yield escape(t_15(environment.getitem(l_1_shade, l_2_name)))
+                            yield escape(t_16(environment.getitem(l_1_shade, l_2_name)))
                         yield '</td>'
                 l_2_loop = l_2_name = l_2_web = missing
                 yield '</tr>\n'
@@ -626,7 +626,7 @@ def root(context, missing=missing):
         _loop_vars = {}
         pass
         yield '<p class="notice">'
-        yield escape(t_14(l_1_notice, (undefined(name='web') if l_1_web is missing else l_1_web)))
+        yield escape(t_15(l_1_notice, (undefined(name='web') if l_1_web is missing else l_1_web)))
         yield '</p>\n'
     l_1_notice = l_1_web = missing
     yield escape(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'cautions', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cautions')))
@@ -640,7 +640,7 @@ def root(context, missing=missing):
         yield '<section class="skills">\n<h2 id="skills">'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'skills'))
         yield '</h2>\n<div class="halves">\n'
-        for l_1_half in t_7(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'skills')):
+        for l_1_half in t_8(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'skills')):
             _loop_vars = {}
             pass
             yield '<ul role="list">\n'
@@ -659,7 +659,7 @@ def root(context, missing=missing):
         yield '<section class="abbreviations">\n<h2 id="abbreviations">'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'abbreviations'))
         yield '</h2>\n<div class="halves">\n'
-        for l_1_half in t_7(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'abbreviations')):
+        for l_1_half in t_8(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'abbreviations')):
             _loop_vars = {}
             pass
             yield '<ul role="list">\n'
@@ -691,15 +691,15 @@ def root(context, missing=missing):
             _loop_vars = {}
             pass
             yield '<div class="drawn">\n'
-            if (t_12(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'schematics')) > 1):
+            if (t_13(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'schematics')) > 1):
                 pass
                 yield '<h3>'
                 yield escape(environment.getattr(l_1_schematic, 'title'))
                 yield '</h3>\n'
             yield '<div class="outline">'
-            yield escape(t_6(environment.getattr(l_1_schematic, 'svg')))
+            yield escape(t_7(environment.getattr(l_1_schematic, 'svg')))
             yield '</div>\n<div class="measured'
-            yield escape((' few' if (t_12(environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head')) <= 4) else cond_expr_undefined("the inline if-expression on line 198 in 'parts.html' evaluated to false and no else section was defined.")))
+            yield escape((' few' if (t_13(environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head')) <= 4) else cond_expr_undefined("the inline if-expression on line 198 in 'parts.html' evaluated to false and no else section was defined.")))
             yield '">\n<table>\n<thead><tr>'
             for l_2_cell in environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head'):
                 _loop_vars = {}
@@ -722,12 +722,12 @@ def root(context, missing=missing):
                     if environment.getattr(l_3_loop, 'first'):
                         pass
                         yield '<th scope="row">'
-                        yield escape(t_18(l_3_cell))
+                        yield escape(t_19(l_3_cell))
                         yield '</th>'
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_14(l_3_cell, (undefined(name='web') if l_3_web is missing else l_3_web)))
+                        yield escape(t_15(l_3_cell, (undefined(name='web') if l_3_web is missing else l_3_web)))
                         yield '</td>'
                 l_3_loop = l_3_cell = l_3_web = missing
                 yield '</tr>\n'
@@ -746,15 +746,15 @@ def root(context, missing=missing):
         yield '<section class="charts">\n<h2 id="charts">'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'charts'))
         yield '</h2>\n<p class="quiet">'
-        yield escape((environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note') if t_13(context.eval_ctx, t_16(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'sided')) else environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note_round')))
-        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_frame'), )) if t_13(context.eval_ctx, t_16(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'framed')) else cond_expr_undefined("the inline if-expression on line 218 in 'parts.html' evaluated to false and no else section was defined.")))
+        yield escape((environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note') if t_14(context.eval_ctx, t_17(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'sided')) else environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note_round')))
+        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_frame'), )) if t_14(context.eval_ctx, t_17(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'framed')) else cond_expr_undefined("the inline if-expression on line 218 in 'parts.html' evaluated to false and no else section was defined.")))
         yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_place'), )) if t_3((undefined(name='doc') if l_0_doc is missing else l_0_doc)) else cond_expr_undefined("the inline if-expression on line 218 in 'parts.html' evaluated to false and no else section was defined.")))
         yield '</p>\n'
         l_1_loop = missing
         for l_1_chart, l_1_loop in LoopContext(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), undefined):
             _loop_vars = {}
             pass
-            if (not t_9((undefined(name='doc') if l_0_doc is missing else l_0_doc), l_1_chart)):
+            if (not t_10((undefined(name='doc') if l_0_doc is missing else l_0_doc), l_1_chart)):
                 pass
                 yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_1_chart, environment.getattr(l_1_loop, 'index'), 3, _loop_vars=_loop_vars))
                 yield '\n'
@@ -772,9 +772,9 @@ def root(context, missing=missing):
         yield escape((2 if (environment.getattr(l_1_section, 'level') <= 2) else 3))
         yield escape((' bare' if ((not environment.getattr(l_1_section, 'lines')) and (not environment.getattr(l_1_section, 'motifs'))) else cond_expr_undefined("the inline if-expression on line 228 in 'parts.html' evaluated to false and no else section was defined.")))
         yield ' '
-        yield escape(t_19(l_1_section))
+        yield escape(t_20(l_1_section))
         yield ' '
-        yield escape(t_8(l_1_section))
+        yield escape(t_9(l_1_section))
         yield '">\n'
         if environment.getattr(l_1_section, 'heading'):
             pass
@@ -783,14 +783,14 @@ def root(context, missing=missing):
                 yield '<h2 id="part-'
                 yield escape(environment.getattr(l_1_loop, 'index'))
                 yield '"'
-                yield escape(t_5(environment.getattr(l_1_section, 'heading')))
+                yield escape(t_6(environment.getattr(l_1_section, 'heading')))
                 yield '>'
                 yield escape(environment.getattr(l_1_section, 'heading'))
                 yield '</h2>\n'
             else:
                 pass
                 yield '<h3'
-                yield escape(t_5(environment.getattr(l_1_section, 'heading')))
+                yield escape(t_6(environment.getattr(l_1_section, 'heading')))
                 yield '>'
                 yield escape(environment.getattr(l_1_section, 'heading'))
                 yield '</h3>\n'
@@ -805,11 +805,11 @@ def root(context, missing=missing):
         l_2_loop = l_2_chart = missing
         if environment.getattr(l_1_section, 'lines'):
             pass
-            l_1_kept = t_11(l_1_section)
+            l_1_kept = t_12(l_1_section)
             _loop_vars['kept'] = l_1_kept
             yield '<ul class="lines" role="list">\n'
             l_2_loop = missing
-            for (l_2_line, l_2_tag), l_2_loop in LoopContext(t_20(l_1_section), undefined):
+            for (l_2_line, l_2_tag), l_2_loop in LoopContext(t_21(l_1_section), undefined):
                 l_2_web = resolve('web')
                 _loop_vars = {}
                 pass
@@ -818,7 +818,7 @@ def root(context, missing=missing):
                 yield escape((' change' if l_2_tag else cond_expr_undefined("the inline if-expression on line 245 in 'parts.html' evaluated to false and no else section was defined.")))
                 yield escape((' kept' if (environment.getattr(l_2_loop, 'index0') in (undefined(name='kept') if l_1_kept is missing else l_1_kept)) else cond_expr_undefined("the inline if-expression on line 245 in 'parts.html' evaluated to false and no else section was defined.")))
                 yield '"'
-                yield escape((t_5(environment.getattr(l_2_line, 'text')) if (environment.getattr(l_2_line, 'kind') == 'note') else cond_expr_undefined("the inline if-expression on line 245 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield escape((t_6(environment.getattr(l_2_line, 'text')) if (environment.getattr(l_2_line, 'kind') == 'note') else cond_expr_undefined("the inline if-expression on line 245 in 'parts.html' evaluated to false and no else section was defined.")))
                 if (undefined(name='web') if l_2_web is missing else l_2_web):
                     pass
                     yield ' data-at="'
@@ -840,14 +840,14 @@ def root(context, missing=missing):
                     yield escape(environment.getattr(l_2_line, 'label'))
                     yield '</b> '
                 yield '<span class="text">'
-                yield escape((t_14(environment.getattr(l_2_line, 'text'), (undefined(name='web') if l_2_web is missing else l_2_web)) if (undefined(name='web') if l_2_web is missing else l_2_web) else environment.getattr(l_2_line, 'text')))
+                yield escape((t_15(environment.getattr(l_2_line, 'text'), (undefined(name='web') if l_2_web is missing else l_2_web)) if (undefined(name='web') if l_2_web is missing else l_2_web) else environment.getattr(l_2_line, 'text')))
                 yield '</span>'
                 if environment.getattr(l_2_line, 'count'):
                     pass
                     yield ' <span class="count">'
                     yield escape(environment.getattr(l_2_line, 'count'))
                     yield '</span>'
-                if (t_2(l_2_line) or t_21(l_2_line)):
+                if (t_2(l_2_line) or t_22(l_2_line)):
                     pass
                     yield '<span class="tallies" aria-hidden="true">\n'
                     l_3_loop = missing
@@ -856,7 +856,7 @@ def root(context, missing=missing):
                         _loop_vars = {}
                         pass
                         yield '<span class="tally">'
-                        if ((t_12(t_2(l_2_line)) > 1) and (environment.getattr(l_3_loop, 'index0') < t_12(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
+                        if ((t_13(t_2(l_2_line)) > 1) and (environment.getattr(l_3_loop, 'index0') < t_13(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
                             pass
                             yield '<i>'
                             yield escape(environment.getitem(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), environment.getattr(l_3_loop, 'index0')))
@@ -875,11 +875,11 @@ def root(context, missing=missing):
                         yield '</span>\n'
                     l_3_loop = l_3_number = l_3_range = missing
                     l_3_loop = missing
-                    for l_3_tens, l_3_loop in LoopContext(t_21(l_2_line), undefined):
+                    for l_3_tens, l_3_loop in LoopContext(t_22(l_2_line), undefined):
                         _loop_vars = {}
                         pass
                         yield '<span class="tally">'
-                        if ((t_12(environment.getattr(l_2_line, 'tally')) > 1) and (environment.getattr(l_3_loop, 'index0') < t_12(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
+                        if ((t_13(environment.getattr(l_2_line, 'tally')) > 1) and (environment.getattr(l_3_loop, 'index0') < t_13(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
                             pass
                             yield '<i>'
                             yield escape(environment.getitem(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), environment.getattr(l_3_loop, 'index0')))
@@ -903,4 +903,4 @@ def root(context, missing=missing):
 blocks = {}
 debug_info = '1=146&2=151&3=156&6=171&7=180&8=184&9=188&10=193&11=199&16=211&18=216&21=219&22=223&24=229&26=243&27=250&34=279&35=291&36=304&38=315&39=318&40=324&45=338&47=360&48=365&56=402&59=404&60=410&61=413&63=417&64=420&66=424&68=427&69=430&71=434&72=437&77=445&79=448&80=450&81=453&82=456&84=458&85=463&90=468&93=471&95=480&96=485&102=503&103=507&107=511&108=514&110=517&111=520&112=523&118=529&119=531&122=534&123=537&126=548&127=550&130=553&131=555&132=557&134=559&136=562&137=564&138=569&140=572&143=575&145=584&146=589&154=617&155=619&156=624&158=627&159=629&160=631&161=633&163=636&165=638&167=642&168=646&175=652&177=655&179=657&181=661&182=665&189=679&191=682&192=685&194=689&195=692&197=695&198=697&200=699&202=708&203=713&207=731&208=734&215=739&217=742&218=744&219=749&220=752&221=754&226=759&227=764&228=767&229=774&230=776&231=779&233=788&236=793&237=796&238=798&241=801&242=803&244=807&245=812&246=825&247=832&248=838&249=840&250=845&252=849&253=854&255=873&256=877'
 
-MARK = '3.1.6 10237 7be1824e'
+MARK = '3.1.6 10195 63151b1c'
