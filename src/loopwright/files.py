@@ -74,6 +74,8 @@ def write_whole(path: Path, data: bytes) -> None:
 
     Keeps the mode of a file that is replaced. Raises OSError.
     """
+    if "\0" in str(path):
+        raise OutOfPlace(None, "no system has a file whose name holds a null")
     path.parent.mkdir(parents=True, exist_ok=True)
     real = Path(os.path.realpath(path)) if path.is_symlink() else path
     # Named before it is made: an interrupt while it is being made finds it too.

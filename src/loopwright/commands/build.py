@@ -125,6 +125,8 @@ def run(args: argparse.Namespace) -> int:
         language=args.language,
         large=args.large,
     )
+    if "" in args.files:
+        raise Usage("the name of a source is empty; . is the folder you are in")
     if len(args.files) > 1 or Path(args.files[0]).is_dir():
         from loopwright.commands.shelf import build_shelf
 
@@ -183,7 +185,7 @@ def _personal(args: argparse.Namespace, checked: Checked) -> tuple[Checked, Pers
         )
         result = resize(checked, wish, check_source)
     except ValueError as error:
-        raise Usage(str(error)) from None
+        raise Usage(named(str(error))) from None
     except CannotResize as error:
         show(error.problems, checked.source)
         say("loopwright: nothing was written")

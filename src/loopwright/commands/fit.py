@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 
 from loopwright.commands.border import BAD_PATTERN, OK, Usage, read_and_check, say, tell, tell_json
+from loopwright.notation.hidden import named
 
 HELP = "list the counts that come near a width"
 EXAMPLE = "loopwright fit examples/skerry-throw.loop --width 150cm"
@@ -38,7 +39,7 @@ def run(args: argparse.Namespace) -> int:
         place = size_place(names, args.size)
         widths = one_a_size(args.width, "--width", names, args.size)
     except ValueError as error:
-        raise Usage(str(error)) from None
+        raise Usage(named(str(error))) from None
     found, without = fits(checked, widths)
     if place is not None:
         found = [fit for fit in found if place in fit.sizes]

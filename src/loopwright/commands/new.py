@@ -23,12 +23,14 @@ def run(args: argparse.Namespace) -> int:
     from loopwright.starter import starter
 
     path = Path(args.file)
+    if not path.name:
+        raise Usage("name the new file, as in my-cloth.loop")
     if not path.suffix:
         path = path.with_suffix(".loop")
     if path.exists() or path.is_symlink():
         raise Usage(f"{named(str(path))} is there already, and new never overwrites")
-    title = path.stem.replace("-", " ").replace("_", " ").title()
-    write_whole(path, starter(str(path), title).encode("utf-8"))
     name = named(str(path))
+    title = named(path.stem.replace("-", " ").replace("_", " ").title())
+    write_whole(path, starter(name, title).encode("utf-8"))
     tell(f"{name} is written; check it with: loopwright check {name}")
     return OK

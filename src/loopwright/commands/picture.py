@@ -174,7 +174,7 @@ def _fabric(args: argparse.Namespace, checked: Checked, size: int) -> bytes:
             choices += read_choices(read_source(args.palette).text, pattern)
     except ValueError as error:
         where = f"{named(args.palette)}, " if args.palette and str(error).startswith("line") else ""
-        raise Usage(f"{where}{error}") from None
+        raise Usage(f"{where}{named(str(error))}") from None
     walks = _pieces(args, checked, size)
     if not walks:
         raise Usage("the pattern has no piece, so there is no cloth to draw")
@@ -183,6 +183,6 @@ def _fabric(args: argparse.Namespace, checked: Checked, size: int) -> bytes:
     try:
         fabric = fabric_of(pattern, walk, choices, args.seed, args.zoom)
     except (TooLarge, NotOneCloth) as error:
-        raise Usage(str(error)) from None
+        raise Usage(named(str(error))) from None
     say(fabric.words)
     return fabric.png

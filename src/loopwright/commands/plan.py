@@ -138,8 +138,8 @@ def _stocks(args: argparse.Namespace, pattern: Pattern) -> tuple[Stock, ...]:
         if name not in known:
             there = ", ".join(s.name.text for s in pattern.shades) or "none"
             raise Usage(
-                f"there is no shade “{name}”; the pattern has {there}\n"
-                f"  add a line to it, as in: shade {name} of YARN, colour #7a4b3c"
+                f"there is no shade “{named(name)}”; the pattern has {there}\n"
+                f"  add a line to it, as in: shade {named(name)} of YARN, colour #7a4b3c"
             )
     fed: dict[str, float] = {}
     for strand in pattern.strands:
@@ -161,22 +161,23 @@ def _balls(words: list[str] | None, names: list[str], fed: dict[str, float]) -> 
     if words is None:
         return {name: max(int(fed.get(name, 0.0) + 0.999), 1) for name in names}
     text = " ".join(words).strip()
-    first = text.split()[0]
-    if first.isdigit() and text.split()[1:] in ([], ["each"]):
-        return dict.fromkeys(names, _few(int(first)))
+    first, *more = text.split() or [""]
+    if first.isdecimal() and more in ([], ["each"]):
+        return dict.fromkeys(names, _few(first))
     out: dict[str, int] = {}
     for part in text.replace(" ", "").split(","):
         name, _, number = part.partition("=")
-        if name.casefold() not in names or not number.isdigit():
-            raise Usage(f"--balls {text}: write “2 each”, or “kelp=3,dune=2”")
-        out[name.casefold()] = _few(int(number))
+        if name.casefold() not in names or not number.isdecimal():
+            raise Usage(f"--balls {named(text)}: write “2 each”, or “kelp=3,dune=2”")
+        out[name.casefold()] = _few(number)
     missing = [name for name in names if name not in out]
     if missing:
         raise Usage(f"--balls says nothing of {', '.join(missing)}")
     return out
 
 
-def _few(number: int) -> int:
+def _few(text: str) -> int:
+    number = int(text) if len(text) < 10 else 0
     if not 1 <= number <= 100:
         raise Usage("a plan is made with 1 to 100 balls of a shade")
     return number
@@ -196,11 +197,13 @@ def _fixed(
         left, equals, right = (word.strip().casefold() for word in part.partition("="))
         strand, shade = (left, right) if equals else (strands[0], left)
         if strand not in strands:
-            raise Usage(f"{option}: there is no strand “{strand}”; there are {', '.join(strands)}")
-        named = next((s.shade for s in stocks if s.shade.casefold() == shade), None)
-        if named is None:
-            raise Usage(f"{option}: “{shade}” is not among the shades")
-        out[strand] = named
+            raise Usage(
+                f"{option}: there is no strand “{named(strand)}”; there are {', '.join(strands)}"
+            )
+        found = next((s.shade for s in stocks if s.shade.casefold() == shade), None)
+        if found is None:
+            raise Usage(f"{option}: “{named(shade)}” is not among the shades")
+        out[strand] = found
     return out
 
 

@@ -89,7 +89,7 @@ def run(args: argparse.Namespace) -> int:
         )
         result = resize(checked, wish, check_source)
     except ValueError as error:
-        raise Usage(str(error)) from None
+        raise Usage(named(str(error))) from None
     except CannotResize as error:
         show(error.problems, checked.source)
         say("loopwright: nothing was written")

@@ -57,7 +57,7 @@ def run(args: argparse.Namespace) -> int:
     try:
         other = read_other(args.other) if args.other is not None else None
     except ValueError as error:
-        raise Usage(str(error)) from None
+        raise Usage(named(str(error))) from None
     checked = check_source(read_source(args.file))
     report(checked)
     pattern = checked.pattern
