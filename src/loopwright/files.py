@@ -96,7 +96,7 @@ def write_whole(path: Path, data: bytes) -> None:
 
 
 _UNSAFE = re.compile(r'[<>:"|?*\\\x00-\x1f\x7f-\x9f\ud800-\udfff]')
-_RESERVED = re.compile(r"(?:con|prn|aux|nul|com[0-9¹²³]|lpt[0-9¹²³])(?:\..*)?", re.IGNORECASE)
+_DEVICE = re.compile(r"^(con|prn|aux|nul|com[0-9¹²³]|lpt[0-9¹²³])(?= *(?:\.|$))", re.IGNORECASE)
 _LONGEST_NAME = 180
 """Bytes of an output's name before its kind (255 are usual): a kind adds up to some thirty."""
 
@@ -112,8 +112,7 @@ def safe_name(stem: str) -> str:
     """
     name = _UNSAFE.sub("_", visible(_UNSAFE.sub("_", stem)))
     name = re.sub(r"^[-.]|[ .]+$", "_", name) or "_"
-    if _RESERVED.fullmatch(name):
-        name += "_"
+    name = _DEVICE.sub(r"\1_", name)
     data = name.encode("utf-8")
     if len(data) > _LONGEST_NAME:
         import hashlib
