@@ -3,16 +3,35 @@
 from __future__ import annotations
 
 import gc
+import io
 import subprocess
 import sys
 import tempfile
+from base64 import b64encode
 from pathlib import Path
+from xml.etree.ElementTree import Element
 
+import pikepdf
 import pytest
+from PIL import Image
 
+from loopwright.build import BuildOptions, build_editions, document_of
+from loopwright.compile import check_source
 from loopwright.edition.document import Document
 from loopwright.edition.html import render_html
-from loopwright.edition.pdf import for_paper, load_weasyprint, render_pdf
+from loopwright.edition.indexed import blank, indexed
+from loopwright.edition.pdf import (
+    for_paper,
+    html_of,
+    load_weasyprint,
+    parted,
+    pdf_of,
+    render_pdf,
+)
+from loopwright.edition.pictures import with_pictures
+from loopwright.notation.source import Source
+
+EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.loop"))
 
 
 def hat() -> Document:
@@ -25,21 +44,88 @@ def hat() -> Document:
 
 
 def test_the_style_for_screens_alone_is_left_out_on_paper() -> None:
-    page = (
-        "<style>\na { b: c }\n@media screen { x { y: z } p { q: r } }\n@page { margin: 0 }\n"
+    css = (
+        "\na { b: c }\n@media screen { x { y: z } p { q: r } }\n@page { margin: 0 }\n"
         "@media screen and (min-width: 1rem) {\n  d { e: f }\n}\n@media print { g { h: i } }\n"
-        "</style>@media screen { stays }"
     )
-    assert for_paper(page) == (
-        "<style>\na { b: c }\n\n@page { margin: 0 }\n\n@media print { g { h: i } }\n"
-        "</style>@media screen { stays }"
+    assert for_paper(css) == (
+        "\na { b: c }\n\n@page { margin: 0 }\n\n@media print { g { h: i } }\n"
     )
     whole = render_html(hat())
-    style = whole.partition("</style>")[0]
-    assert "@media screen" in style
-    lean = for_paper(whole).partition("</style>")[0]
-    assert "@media screen" not in lean and lean.count("{") == lean.count("}")
+    page, style = parted(whole)
+    assert style and page.replace("</head>", f"<style>{style}</style>\n</head>").split() == (
+        whole.split()
+    )
+    lean = for_paper(style)
+    assert "@media screen" in style and "@media screen" not in lean
+    assert lean.count("{") == lean.count("}")
     assert lean.count("@media print") == style.count("@media print") > 0
+    assert parted("<p>plain") == ("<p>plain", "")
+
+
+def tree(element: Element) -> list[object]:
+    """Every element, attribute and text, in order; but for the names of namespaces, which are no
+    attributes to XML."""
+    return [
+        (
+            each.tag,
+            sorted(item for item in each.attrib.items() if not item[0].endswith("}xmlns")),
+            each.text or "",
+            each.tail or "",
+        )
+        for each in element.iter()
+    ]
+
+
+@pytest.mark.parametrize("source", EXAMPLES, ids=lambda path: path.stem)
+@pytest.mark.parametrize("large", [False, True], ids=["", "large"])
+def test_a_page_read_as_xml_is_the_page_read_as_html(source: Path, large: bool) -> None:
+    checked = check_source(Source.of(source.name, source.read_text("utf-8")))
+    options = BuildOptions(kinds=("html",), size=checked.pattern.sizes[0], large=large)
+    if large:
+        page = build_editions(checked, options, "page")[0][0][1].decode("utf-8")
+    else:
+        words = document_of(checked, options)
+        page = render_html(with_pictures(words, checked.pattern, checked.walks, options.size))
+    page, _ = parted(page)
+    weasyprint = load_weasyprint()
+    mine = html_of(page, None)
+    theirs = weasyprint.HTML(string=page)
+    assert mine.wrapper_element.in_html_document
+    # Between the parts of the head and behind the body the two keep other line ends; no text.
+    for part in ("head", "body"):
+        one, other = mine.etree_element.find(part), theirs.etree_element.find(part)
+        one.tail = other.tail = one[-1].tail = other[-1].tail = None
+        one.text = other.text = None
+        assert tree(one) == tree(other)
+
+
+@pytest.mark.parametrize("word", ["a\x01b", "a\x0cb", "a\x00b", "a\ufffeb"])
+def test_a_letter_that_xml_does_not_know_is_read_as_html(word: str) -> None:
+    load_weasyprint()
+    page = f"<!DOCTYPE html><html lang='en'><title>a</title><body><p>{word}</p></body></html>"
+    found = html_of(page, None).etree_element.find("body/p")
+    assert found is not None and found.text[0] == "a" and found.text[-1] == "b"
+
+
+def test_a_page_is_laid_out_with_a_blank_and_shows_the_picture() -> None:
+    """In the place of the cloth WeasyPrint meets an empty picture of the same size."""
+    spots = Image.effect_noise((31, 17), 90).convert("P")
+    made = io.BytesIO()
+    spots.save(made, "PNG")
+    parts = indexed(made.getvalue())
+    assert parts is not None
+    empty = Image.open(io.BytesIO(blank(parts)))
+    empty.load()
+    assert empty.size == (31, 17) and len(set(empty.tobytes())) == 1
+    src = "data:image/png;base64," + b64encode(made.getvalue()).decode()
+    body = f'<body><img src="{src}" alt="b"></body>'
+    page = f'<html lang="en"><head><title>a</title></head>{body}</html>'
+    with pikepdf.open(io.BytesIO(pdf_of(page, "a4", {src}))) as pdf:
+        (image,) = (made for _, made in pdf.pages[0].Resources.XObject.items())
+        shown = pikepdf.PdfImage(image).as_pil_image().convert("RGB")
+    assert shown.size == (31, 17)
+    assert shown.tobytes() == spots.convert("RGB").tobytes()
 
 
 def test_a_page_leaves_no_folder_behind(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:

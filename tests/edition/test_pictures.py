@@ -22,6 +22,7 @@ from loopwright.build import BuildOptions, build_editions, document_of
 from loopwright.check.checked import Checked
 from loopwright.compile import check_source
 from loopwright.edition.document import Document
+from loopwright.edition.html import render_html
 from loopwright.edition.pdf import _own_fonts_only, render_pdf
 from loopwright.edition.pictures import with_pictures
 from loopwright.notation.source import Source
@@ -139,11 +140,35 @@ def test_the_pdf_is_the_same_every_time() -> None:
 
 def test_the_pdf_writer_answers_for_the_document_s_own_picture_alone() -> None:
     own = "data:image/png;base64,aGVsbG8="
-    fetcher = _own_fonts_only({"loopwright-picture:0": own})
+    fetcher = _own_fonts_only({"loopwright-picture:0": b"hello"})
     assert fetcher.fetch("loopwright-picture:0").read() == b"hello"
     for address in (own, "data:image/png;base64,aGVsbG9v", "loopwright-picture:1"):
         with pytest.raises(ValueError, match="fetches nothing"):
             fetcher.fetch(address)
+
+
+def test_how_a_chart_is_read_stands_once_with_the_first_chart_or_under_a_heading(
+    check: Check,
+) -> None:
+    checked = check(
+        'pattern "P"\n  gauge 20 stitches 28 rows = 10 cm\nmotif m over 4n\n  row 1: * k2 p2 *\n'
+        "motif n over 4n\n  row 1: * yo k2tog k2 *\n"
+        "piece p flat\n  cast on 16\n  work m x2\n  work n x2\n  bind off\n"
+    )
+    assert not checked.has_errors, checked.problems
+    whole = with_pictures(document_of(checked, BuildOptions()), checked.pattern, checked.walks)
+    first, second = whole.charts
+    note = "Read each chart from the bottom up"
+    page = render_html(whole)
+    assert page.count(note) == 1 and 'id="charts"' not in page
+    titles = [page.index(f"Chart: {chart.title}") for chart in (first, second)]
+    assert titles[0] < page.index(note) < titles[1]
+    # One whose rows stand nowhere: it gets a heading, and the note tells of the other.
+    mixed = render_html(replace(whole, charts=(first, replace(second, motif="elsewhere"))))
+    assert mixed.count(note) == 1 and mixed.index('id="charts"') < mixed.index(note)
+    assert "The others stand where their rows are written out." in mixed
+    apart = render_html(replace(whole, charts=(replace(first, motif="elsewhere"),)))
+    assert apart.count(note) == 1 and "The others stand" not in apart
 
 
 def test_a_chart_of_sixty_by_sixty_costs_few_elements(check: Check) -> None:

@@ -9,6 +9,7 @@ from __future__ import annotations
 import struct
 from collections.abc import Iterable
 from typing import Any
+from zlib import compress, crc32
 
 from loopwright.record import dataclass
 
@@ -50,11 +51,27 @@ def indexed(png: bytes) -> Indexed | None:
     return Indexed(width, height, bits, table, b"".join(data)) if table and data else None
 
 
-def keep_indexed(pdf: Any, pngs: Iterable[bytes]) -> None:
-    """Put the data of `pngs` in place of what WeasyPrint made of them, found by their size."""
+def blank(picture: Indexed) -> bytes:
+    """A PNG of the same size with nothing on it, to lay a page out with: WeasyPrint unpacks every
+    picture and packs it anew, in vain where `keep_indexed` then puts the right data in."""
+    line = b"\0" * (1 + (picture.width * picture.bits + 7) // 8)
+    head = struct.pack(">IIBBBBB", picture.width, picture.height, picture.bits, _BY_TABLE, 0, 0, 0)
+    return _HEAD + b"".join(
+        struct.pack(">I", len(body)) + kind + body + struct.pack(">I", crc32(kind + body))
+        for kind, body in (
+            (b"IHDR", head),
+            (b"PLTE", picture.table),
+            (b"IDAT", compress(line * picture.height, 1)),
+            (b"IEND", b""),
+        )
+    )
+
+
+def keep_indexed(pdf: Any, pictures: Iterable[Indexed]) -> None:
+    """Put the data of `pictures` in place of what WeasyPrint made of them, found by their size."""
     import pydyf  # type: ignore[import-untyped]
 
-    known = {(picture.width, picture.height): picture for picture in map(indexed, pngs) if picture}
+    known = {(picture.width, picture.height): picture for picture in pictures}
     for item in pdf.objects:
         extra = getattr(item, "extra", None) or {}
         if extra.get("Subtype") != "/Image" or extra.get("ColorSpace") != "/DeviceRGB":

@@ -21,9 +21,10 @@ from base64 import b64decode
 from functools import cache
 from types import MappingProxyType, ModuleType
 from typing import TYPE_CHECKING, Any, Literal
+from xml.etree import ElementTree
 
 from loopwright.edition.html import render_html
-from loopwright.edition.indexed import keep_indexed
+from loopwright.edition.indexed import Indexed, blank, indexed, keep_indexed
 from loopwright.edition.margins import margins_as_artifacts
 from loopwright.edition.render import template_folder
 
@@ -47,6 +48,8 @@ _PAPER = {"a4": "A4", "letter": "letter"}
 _BAND = re.compile(r'<rect class="row"[^>]*/>')
 _SCREEN = "@media screen"
 _BRACE = re.compile(r"[{}]")
+# No value of an attribute holds a bare ">": the templates escape it.
+_VOID = re.compile(r"<((?:meta|img|wbr)\b[^>]*)>")
 _PNG = "data:image/png;base64,"
 _NEXT_TO_NOTHING = 0.3
 """The part of a page up to which it is worth while to try and do without it."""
@@ -62,6 +65,8 @@ _CLOSER = """@media print {
   .lines li { padding-top: 0.16em; padding-bottom: 0.16em; }
   .lines li.note { padding-top: 0.3em; padding-bottom: 0.3em; }
   .charted { margin-top: 2.5mm; }
+  /* The sizes that a drawing states of itself go before a style that is given beside the page. */
+  .schematic { width: auto !important; height: auto !important; max-height: 46mm; }
 }
 @page { margin: 13mm 17mm 17mm 17mm; }
 """
@@ -101,10 +106,15 @@ def pdf_of(
     """
     # The bands that mark a row on a screen cost a writer of PDFs as much as the symbols; and a
     # picture's address is read letter by letter, so on paper it has a short one.
-    page = for_paper(_BAND.sub("", page))
-    known: dict[str, str] = {}
+    page = _BAND.sub("", page)
+    known: dict[str, bytes] = {}
+    kept: list[Indexed] = []
     for number, picture in enumerate(sorted(pictures)):
-        known[f"{_PICTURE_SCHEME}{number}"] = picture
+        data = _bytes_of(picture)
+        if (parts := indexed(data)) is not None:
+            kept.append(parts)
+            data = blank(parts)
+        known[f"{_PICTURE_SCHEME}{number}"] = data
         page = page.replace(picture, f"{_PICTURE_SCHEME}{number}")
     weasyprint = load_weasyprint()
     with _quiet(), _no_collecting():
@@ -113,22 +123,26 @@ def pdf_of(
         fonts = FontConfiguration()
         try:
             fetcher = _own_fonts_only(known)
-            css = _paper_style(paper)
-            style = weasyprint.CSS(string=css, font_config=fonts, url_fetcher=fetcher)
 
-            def laid_out(page: str) -> Any:
-                html = weasyprint.HTML(string=page, url_fetcher=fetcher)
-                return html.render(stylesheets=[style], font_config=fonts, pdf_variant="pdf/ua-1")
+            def read(css: str) -> Any:
+                return weasyprint.CSS(string=css, font_config=fonts, url_fetcher=fetcher)
 
-            document = laid_out(page)
+            bare, css = parted(page)
+            styles = [read(for_paper(css) + _paper_style(paper))]
+            html = html_of(bare, fetcher)
+
+            def laid_out() -> Any:
+                return html.render(stylesheets=styles, font_config=fonts, pdf_variant="pdf/ua-1")
+
+            document = laid_out()
             if closer and is_nearly_empty(document.pages):
-                # Into the page's own style: one that is given beside it would not win.
-                tried = laid_out(page.replace("</style>", f"{closer}</style>", 1))
+                styles.append(read(closer))
+                tried = laid_out()
                 document = tried if len(tried.pages) < len(document.pages) else document
 
             def finish(_: Any, pdf: Any) -> None:
                 margins_as_artifacts(pdf)
-                keep_indexed(pdf, (_bytes_of(address) for address in pictures))
+                keep_indexed(pdf, kept)
 
             result = document.write_pdf(finisher=finish, pdf_variant="pdf/ua-1")
         finally:
@@ -137,22 +151,55 @@ def pdf_of(
     return result
 
 
-def for_paper(page: str) -> str:
-    """A page without the style that is for screens alone, which WeasyPrint would read to the end
-    and then put aside."""
+def parted(page: str) -> tuple[str, str]:
+    """A page without its style, and the style: it is read once, however often the page is set."""
+    start, end = page.find("<style>"), page.find("</style>")
+    if start < 0 or end < 0:
+        return page, ""
+    return page[:start] + page[end + len("</style>") :], page[start + len("<style>") : end]
+
+
+def for_paper(css: str) -> str:
+    """A style without what is for screens alone, which WeasyPrint would read to the end and then
+    put aside."""
     out: list[str] = []
     done = 0
-    end = page.find("</style>")
-    while (start := page.find(_SCREEN, done, end)) >= 0:
-        out.append(page[done:start])
-        depth, done = 1, page.index("{", start) + 1
+    while (start := css.find(_SCREEN, done)) >= 0:
+        out.append(css[done:start])
+        depth, done = 1, css.index("{", start) + 1
         while depth:
-            brace = _BRACE.search(page, done)
+            brace = _BRACE.search(css, done)
             if brace is None:
                 raise ValueError("the style sheet has a brace that is not closed")
             depth += 1 if brace[0] == "{" else -1
             done = brace.end()
-    return "".join((*out, page[done:]))
+    return "".join((*out, css[done:]))
+
+
+def html_of(page: str, fetcher: Any) -> Any:
+    """A page of our own templates as WeasyPrint's HTML.
+
+    The templates close every element, so that but for the elements that have no end the page is
+    XML as well, which Python's own parser reads in a twentieth of the time. A page that is no XML
+    (a letter that XML does not know) is read as HTML.
+    """
+    import weasyprint
+    from cssselect2 import ElementWrapper  # type: ignore[import-untyped]
+
+    class Page(weasyprint.HTML):  # type: ignore[misc]
+        def __init__(self) -> None:
+            try:
+                root = ElementTree.fromstring(_VOID.sub(r"<\1/>", page))
+            except ElementTree.ParseError:
+                super().__init__(string=page, url_fetcher=fetcher)
+                return
+            self.base_url = None
+            self.url_fetcher = fetcher
+            self.media_type = "print"
+            self.wrapper_element = ElementWrapper.from_html_root(root, content_language=None)
+            self.etree_element = root
+
+    return Page()
 
 
 def _clear(fonts: Any) -> None:
@@ -197,9 +244,9 @@ def _paper_style(paper: Literal["a4", "letter"]) -> str:
     return f"{faces}@page {{ size: {_PAPER[paper]} }}\n"
 
 
-def _own_fonts_only(pictures: Mapping[str, str] = MappingProxyType({})) -> Any:
+def _own_fonts_only(pictures: Mapping[str, bytes] = MappingProxyType({})) -> Any:
     """A fetcher that answers for the bundled fonts by name, and for the document's own pictures:
-    ``data:`` addresses by the ones that stand for them. It refuses every other address.
+    PNGs by the addresses that stand for them. It refuses every other address.
     """
     from weasyprint.urls import URLFetcher, URLFetcherResponse
 
@@ -209,8 +256,7 @@ def _own_fonts_only(pictures: Mapping[str, str] = MappingProxyType({})) -> Any:
     class OwnFontsOnly(URLFetcher):  # type: ignore[misc]
         def fetch(self, url: str, headers: Any = None) -> Any:
             if url in pictures:
-                data = _bytes_of(pictures[url])
-                return URLFetcherResponse(url, data, {"Content-Type": "image/png"})
+                return URLFetcherResponse(url, pictures[url], {"Content-Type": "image/png"})
             if url not in known:
                 raise ValueError("a pattern fetches nothing")
             return URLFetcherResponse(url, known[url].read_bytes(), {"Content-Type": "font/sfnt"})

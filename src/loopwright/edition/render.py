@@ -46,7 +46,7 @@ HEADINGS = {
     "contents": "Contents",
     "charts": "Charts",
     "chart": "Chart",
-    "chart_place": "Each stands where its rows are written out.",
+    "chart_place": "The others stand where their rows are written out.",
     "chart_note": "Read each chart from the bottom up, as the right side shows. "
     "Right-side rows are numbered at the right and read from right to left, "
     "wrong-side rows at the left and read from left to right.",
@@ -275,9 +275,18 @@ def has_place(doc: Document, chart: ChartPicture) -> bool:
     return bool(chart.motif) and any(chart.motif in section.motifs for section in doc.sections)
 
 
-def charts_in_place(doc: Document) -> bool:
-    """Whether any chart stands with its rows."""
-    return any(has_place(doc, chart) for chart in doc.charts)
+def charts_apart(doc: Document) -> tuple[ChartPicture, ...]:
+    """The charts whose rows no section writes out: they have a section of their own."""
+    return tuple(chart for chart in doc.charts if not has_place(doc, chart))
+
+
+def reads_first(doc: Document, chart: ChartPicture) -> bool:
+    """Whether a chart that stands with its rows is the first to be read, and so says how."""
+    if charts_apart(doc):
+        return False
+    placed = {each.motif for each in doc.charts}
+    order = (motif for section in doc.sections for motif in section.motifs if motif in placed)
+    return chart.motif == next(order, None)
 
 
 def drawing(svg: str) -> Markup:
@@ -331,18 +340,18 @@ def environment() -> Environment:
     )
     env.filters.update(
         boxes=boxes,
-        charts_in_place=charts_in_place,
+        charts_apart=charts_apart,
         colours=colours,
         cut=cut,
         dir_of=dir_of,
         drawing=drawing,
         halves=halves,
         hang=hang,
-        has_place=has_place,
         joined=joined,
         kept_together=kept_together,
         measures=measures,
         pairs=pairs,
+        reads_first=reads_first,
         shade_columns=shade_columns,
         soft=soft,
         strand_column=strand_column,

@@ -14,6 +14,7 @@ from loopwright.record import dataclass
 
 if TYPE_CHECKING:
     from numpy import ndarray
+    from PIL.Image import Image
 
 GROUND = (255, 255, 255)
 _INK = (27, 29, 31)
@@ -58,7 +59,7 @@ def draw(cloth: Cloth, view: View) -> ndarray:
     # Rows of a pixel and a half would beat against the pixels: drawn larger, then made smaller.
     finer = min(max(ceil(_FINE / min(view.up, view.across)), 1), _MOST_FINER)
     big = _gathered(Cloth(kind, main, other, cloth.colours, (), 0, 0), high * finer, wide * finer)
-    return _three(big) if finer == 1 else _smaller(big, high, wide)
+    return _three(big) if finer == 1 else _smaller(big, finer)
 
 
 def _three(picture: ndarray) -> ndarray:
@@ -68,13 +69,13 @@ def _three(picture: ndarray) -> ndarray:
     return np.ascontiguousarray(picture[..., :3])
 
 
-def _smaller(picture: ndarray, high: int, wide: int) -> ndarray:
+def _smaller(picture: ndarray, finer: int) -> ndarray:
     import numpy as np
     from PIL import Image
 
     size = (picture.shape[1], picture.shape[0])
     large = Image.frombytes("RGB", size, picture.tobytes(), "raw", "RGBX")
-    return np.asarray(large.resize((wide, high), Image.Resampling.LANCZOS))
+    return np.asarray(large.reduce(finer))
 
 
 def _gathered(cloth: Cloth, high: int, wide: int) -> ndarray:
@@ -180,9 +181,23 @@ def png(picture: ndarray, words: str, colours: int | None = None) -> bytes:
     told.add_itxt("Description", words, "en")
     image = Image.fromarray(picture)
     if colours is not None:
-        # Without dithering, which would cost more bytes than the colours save.
-        cut = Image.Quantize.MEDIANCUT
-        image = image.quantize(colours, cut, kmeans=_BETTERED, dither=Image.Dither.NONE)
+        image = _of_colours(image, colours)
     small = colours is not None
     image.save(out, "PNG", compress_level=9 if small else 6, optimize=small, pnginfo=told)
     return out.getvalue()
+
+
+def _of_colours(image: Image, colours: int) -> Image:
+    """The image in so many colours, without dithering, which would cost more bytes than it saves.
+
+    Where there are more, they are chosen on every third column, so that no row is passed over.
+    """
+    from PIL import Image
+
+    cut = Image.Quantize.MEDIANCUT
+    none = Image.Dither.NONE
+    if image.getcolors(colours) is not None:
+        return image.quantize(colours, cut, dither=none)
+    third = image.resize((ceil(image.width / 3), image.height), Image.Resampling.NEAREST)
+    chosen = third.quantize(colours, cut, kmeans=_BETTERED, dither=none)
+    return image.quantize(palette=chosen, dither=none)

@@ -17,6 +17,9 @@ from loopwright.yarn.loop import Loops
 from loopwright.yarn.report import SizeYarn, StrandYarn, YarnReport, ended_by_yarn
 
 _PROBES = 48
+_MOST_LESS = 3
+"""A way out leaves no more than one part in so many of the rows or stitches out: what would be
+left of a smaller piece is another pattern."""
 
 
 def shorts(
@@ -129,7 +132,7 @@ class _Finder:
             ledger = Ledger(self.size.size, self.pattern.pieces, parts, self.size.ledger.spread)
             return self._lasts(ledger)
 
-        most = longest.reps - 1
+        most = longest.reps // _MOST_LESS
         if most < 1 or not lasts(most):
             return 0, ""
         low, high = 0, most
@@ -166,7 +169,7 @@ class _Finder:
         share = fed / (self.strand.metres * self.factor) if self.strand.metres else 1.0
         at = counts.below(min(int(now * share) + max(counts.modulus, 1) * 2, now - 1))
         for _ in range(_PROBES):
-            if at is None or at < 1:
+            if at is None or (now - at) * _MOST_LESS > now:
                 return 0, 0
             if lasts(at):
                 return now - at, at

@@ -88,7 +88,8 @@ RULE = Rule(
     what="The yarn of every row, edge, end and join is reckoned and held against the balls that a "
     "strand feeds on. It is a warning where they do not last at the middle figure, and advice "
     "where they do not last only at the upper end of its range: 5 % above the figure of a weighed "
-    "swatch, 15 % above that of a gauge alone.",
+    "swatch, 15 % above that of a gauge alone. Fewer rows or stitches are named as a way out only "
+    "where two thirds of them at least are left.",
     wrong="""pattern "Too little"
   gauge 20 stitches 28 rows = 10 cm in stockinette
 yarn wool "Worsted": 50 g 100 m

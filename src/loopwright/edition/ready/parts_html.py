@@ -14,7 +14,7 @@ def root(context, missing=missing):
     if 0: yield None
     l_0_doc = resolve('doc')
     l_0_heading = resolve('heading')
-    l_0_swatch = l_0_listed = l_0_finished_table = l_0_charted = missing
+    l_0_swatch = l_0_listed = l_0_finished_table = l_0_chart_note = l_0_charted = missing
     try:
         t_1 = environment.filters['batch']
     except KeyError:
@@ -28,11 +28,11 @@ def root(context, missing=missing):
         def t_2(*unused):
             raise TemplateRuntimeError("No filter named 'boxes' found.")
     try:
-        t_3 = environment.filters['charts_in_place']
+        t_3 = environment.filters['charts_apart']
     except KeyError:
         @internalcode
         def t_3(*unused):
-            raise TemplateRuntimeError("No filter named 'charts_in_place' found.")
+            raise TemplateRuntimeError("No filter named 'charts_apart' found.")
     try:
         t_4 = environment.filters['colours']
     except KeyError:
@@ -70,47 +70,47 @@ def root(context, missing=missing):
         def t_9(*unused):
             raise TemplateRuntimeError("No filter named 'hang' found.")
     try:
-        t_10 = environment.filters['has_place']
+        t_10 = environment.filters['join']
     except KeyError:
         @internalcode
         def t_10(*unused):
-            raise TemplateRuntimeError("No filter named 'has_place' found.")
+            raise TemplateRuntimeError("No filter named 'join' found.")
     try:
-        t_11 = environment.filters['join']
+        t_11 = environment.filters['kept_together']
     except KeyError:
         @internalcode
         def t_11(*unused):
-            raise TemplateRuntimeError("No filter named 'join' found.")
+            raise TemplateRuntimeError("No filter named 'kept_together' found.")
     try:
-        t_12 = environment.filters['kept_together']
+        t_12 = environment.filters['length']
     except KeyError:
         @internalcode
         def t_12(*unused):
-            raise TemplateRuntimeError("No filter named 'kept_together' found.")
+            raise TemplateRuntimeError("No filter named 'length' found.")
     try:
-        t_13 = environment.filters['length']
+        t_13 = environment.filters['list']
     except KeyError:
         @internalcode
         def t_13(*unused):
-            raise TemplateRuntimeError("No filter named 'length' found.")
+            raise TemplateRuntimeError("No filter named 'list' found.")
     try:
-        t_14 = environment.filters['list']
+        t_14 = environment.filters['measures']
     except KeyError:
         @internalcode
         def t_14(*unused):
-            raise TemplateRuntimeError("No filter named 'list' found.")
+            raise TemplateRuntimeError("No filter named 'measures' found.")
     try:
-        t_15 = environment.filters['measures']
+        t_15 = environment.filters['pairs']
     except KeyError:
         @internalcode
         def t_15(*unused):
-            raise TemplateRuntimeError("No filter named 'measures' found.")
+            raise TemplateRuntimeError("No filter named 'pairs' found.")
     try:
-        t_16 = environment.filters['pairs']
+        t_16 = environment.filters['reads_first']
     except KeyError:
         @internalcode
         def t_16(*unused):
-            raise TemplateRuntimeError("No filter named 'pairs' found.")
+            raise TemplateRuntimeError("No filter named 'reads_first' found.")
     try:
         t_17 = environment.filters['selectattr']
     except KeyError:
@@ -203,7 +203,7 @@ def root(context, missing=missing):
                     '<p',
                     escape(t_6(l_2_item)),
                     '>',
-                    escape(t_15(l_2_item, (undefined(name='web') if l_2_web is missing else l_2_web))),
+                    escape(t_14(l_2_item, (undefined(name='web') if l_2_web is missing else l_2_web))),
                     '</p>\n',
                 ))
             l_2_item = l_2_web = missing
@@ -237,7 +237,7 @@ def root(context, missing=missing):
             pass
             t_25.extend((
                 '<th scope="col">',
-                escape(t_15(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web))),
+                escape(t_14(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web))),
                 '</th>',
             ))
         l_2_cell = l_2_web = missing
@@ -260,14 +260,14 @@ def root(context, missing=missing):
                     pass
                     t_25.extend((
                         '<th scope="row">',
-                        escape(t_15(t_19(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
+                        escape(t_14(t_19(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
                         '</th>',
                     ))
                 else:
                     pass
                     t_25.extend((
                         '<td>',
-                        escape(t_15(t_19(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
+                        escape(t_14(t_19(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
                         '</td>',
                     ))
             l_3_loop = l_3_cell = l_3_web = missing
@@ -281,8 +281,18 @@ def root(context, missing=missing):
         return concat(t_25)
     context.exported_vars.add('finished_table')
     context.vars['finished_table'] = l_0_finished_table = Macro(environment, macro, 'finished_table', (), False, False, False, context.eval_ctx.autoescape)
-    def macro(l_1_chart, l_1_number, l_1_level):
+    def macro():
         t_26 = []
+        pass
+        t_26.extend((
+            escape((environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note') if t_13(context.eval_ctx, t_17(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'sided')) else environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note_round'))),
+            escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_frame'), )) if t_13(context.eval_ctx, t_17(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'framed')) else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
+        ))
+        return concat(t_26)
+    context.exported_vars.add('chart_note')
+    context.vars['chart_note'] = l_0_chart_note = Macro(environment, macro, 'chart_note', (), False, False, False, context.eval_ctx.autoescape)
+    def macro(l_1_chart, l_1_number, l_1_level, l_1_explained):
+        t_27 = []
         l_1_web = resolve('web')
         if l_1_chart is missing:
             l_1_chart = undefined("parameter 'chart' was not provided", name='chart')
@@ -290,21 +300,23 @@ def root(context, missing=missing):
             l_1_number = undefined("parameter 'number' was not provided", name='number')
         if l_1_level is missing:
             l_1_level = undefined("parameter 'level' was not provided", name='level')
+        if l_1_explained is missing:
+            l_1_explained = False
         pass
-        t_26.extend((
+        t_27.extend((
             '<div class="charted',
-            escape((' wide-chart' if environment.getattr(l_1_chart, 'wide') else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
-            escape((' long-chart' if (t_13(environment.getattr(l_1_chart, 'strips')) > 1) else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
+            escape((' wide-chart' if environment.getattr(l_1_chart, 'wide') else cond_expr_undefined("the inline if-expression on line 38 in 'parts.html' evaluated to false and no else section was defined."))),
+            escape((' long-chart' if (t_12(environment.getattr(l_1_chart, 'strips')) > 1) else cond_expr_undefined("the inline if-expression on line 38 in 'parts.html' evaluated to false and no else section was defined."))),
             '"',
         ))
         if (undefined(name='web') if l_1_web is missing else l_1_web):
             pass
-            t_26.extend((
+            t_27.extend((
                 ' data-motif="',
                 escape(environment.getattr(l_1_chart, 'motif')),
                 '"',
             ))
-        t_26.extend((
+        t_27.extend((
             '>\n<h',
             escape(l_1_level),
             ' class="chart-title" id="chart-',
@@ -316,36 +328,46 @@ def root(context, missing=missing):
             escape(environment.getattr(l_1_chart, 'title')),
             '</h',
             escape(l_1_level),
-            '>\n<div class="with-key">\n<div class="strips" role="region" aria-labelledby="chart-',
+            '>\n',
+        ))
+        if l_1_explained:
+            pass
+            t_27.extend((
+                '<p class="quiet reading">',
+                escape(context.call((undefined(name='chart_note') if l_0_chart_note is missing else l_0_chart_note))),
+                '</p>\n',
+            ))
+        t_27.extend((
+            '<div class="with-key">\n<div class="strips" role="region" aria-labelledby="chart-',
             escape(l_1_number),
             '" tabindex="0">\n',
         ))
         for (l_2_part, l_2_strip) in environment.getattr(l_1_chart, 'strips'):
             _loop_vars = {}
             pass
-            t_26.append(
+            t_27.append(
                 '<div class="strip">',
             )
             if l_2_part:
                 pass
-                t_26.extend((
+                t_27.extend((
                     '<p class="quiet">',
                     escape(l_2_part),
                     '</p>',
                 ))
-            t_26.extend((
+            t_27.extend((
                 escape(t_7(l_2_strip)),
                 '</div>\n',
             ))
         l_2_part = l_2_strip = missing
-        t_26.extend((
+        t_27.extend((
             '</div>\n<div class="key">\n<table>\n<thead><tr><th scope="col">',
             escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'symbol')),
             '</th>',
         ))
         if environment.getattr(l_1_chart, 'sided'):
             pass
-            t_26.extend((
+            t_27.extend((
                 '<th scope="col">',
                 escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'rs')),
                 '</th><th scope="col">',
@@ -354,57 +376,57 @@ def root(context, missing=missing):
             ))
         else:
             pass
-            t_26.extend((
+            t_27.extend((
                 '<th scope="col">',
                 escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'meaning')),
                 '</th>',
             ))
-        t_26.append(
+        t_27.append(
             '</tr></thead>\n<tbody>\n',
         )
         for l_2_line in environment.getattr(l_1_chart, 'key'):
             _loop_vars = {}
             pass
-            t_26.extend((
+            t_27.extend((
                 '<tr><td>',
                 escape(t_7(environment.getattr(l_2_line, 'svg'))),
                 '</td>',
             ))
             if (not environment.getattr(l_1_chart, 'sided')):
                 pass
-                t_26.extend((
+                t_27.extend((
                     '<td>',
                     escape((environment.getattr(l_2_line, 'rs') or environment.getattr(l_2_line, 'ws'))),
                     '</td>',
                 ))
-            elif ((environment.getattr(l_2_line, 'rs') == environment.getattr(l_2_line, 'ws')) or (t_13(environment.getattr(l_2_line, 'rs')) > 40)):
+            elif ((environment.getattr(l_2_line, 'rs') == environment.getattr(l_2_line, 'ws')) or (t_12(environment.getattr(l_2_line, 'rs')) > 40)):
                 pass
-                t_26.extend((
+                t_27.extend((
                     '<td colspan="2">',
                     escape(environment.getattr(l_2_line, 'rs')),
                     '</td>',
                 ))
             else:
                 pass
-                t_26.extend((
+                t_27.extend((
                     '<td>',
                     escape((environment.getattr(l_2_line, 'rs') or '–')),
                     '</td><td>',
                     escape((environment.getattr(l_2_line, 'ws') or '–')),
                     '</td>',
                 ))
-            t_26.append(
+            t_27.append(
                 '</tr>\n',
             )
         l_2_line = missing
-        t_26.append(
+        t_27.append(
             '</tbody>\n</table>\n</div>\n</div>\n</div>\n',
         )
-        return concat(t_26)
+        return concat(t_27)
     context.exported_vars.add('charted')
-    context.vars['charted'] = l_0_charted = Macro(environment, macro, 'charted', ('chart', 'number', 'level'), False, False, False, context.eval_ctx.autoescape)
+    context.vars['charted'] = l_0_charted = Macro(environment, macro, 'charted', ('chart', 'number', 'level', 'explained'), False, False, False, context.eval_ctx.autoescape)
     yield '<div class="front'
-    yield escape((' pictured' if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth') else cond_expr_undefined("the inline if-expression on line 56 in 'parts.html' evaluated to false and no else section was defined.")))
+    yield escape((' pictured' if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth') else cond_expr_undefined("the inline if-expression on line 62 in 'parts.html' evaluated to false and no else section was defined.")))
     yield '">\n<div class="told">\n<header class="cover">\n<h1'
     yield escape(t_6(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title')))
     yield ' data-short="'
@@ -441,9 +463,9 @@ def root(context, missing=missing):
             yield '<span class="key"><b>'
             yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'sizes'))
             yield '</b> <span class="sizes" data-short="'
-            yield escape(t_5(t_11(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '), 36))
+            yield escape(t_5(t_10(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '), 36))
             yield '">'
-            yield escape(t_11(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '))
+            yield escape(t_10(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '))
             yield '</span></span>\n'
         yield '</p>\n'
     yield '</header>\n'
@@ -465,7 +487,7 @@ def root(context, missing=missing):
                     _loop_vars = {}
                     pass
                     yield '<li>'
-                    yield escape(t_15(l_2_text, (undefined(name='web') if l_2_web is missing else l_2_web)))
+                    yield escape(t_14(l_2_text, (undefined(name='web') if l_2_web is missing else l_2_web)))
                     yield '</li>\n'
                 l_2_text = l_2_web = missing
                 yield '</ul>\n'
@@ -494,12 +516,12 @@ def root(context, missing=missing):
                     if environment.getattr(l_2_loop, 'first'):
                         pass
                         yield '<th scope="row">'
-                        yield escape(t_15(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield escape(t_14(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</th>'
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_15(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield escape(t_14(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</td>'
                 l_2_loop = l_2_cell = l_2_web = missing
                 yield '</tr>\n'
@@ -513,7 +535,7 @@ def root(context, missing=missing):
             yield '</p>\n'
         l_1_note = missing
         yield '</section>\n'
-    if (t_13(t_14(context.eval_ctx, t_17(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), 'level', 'le', 2))) > 1):
+    if (t_12(t_13(context.eval_ctx, t_17(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), 'level', 'le', 2))) > 1):
         pass
         yield '<nav class="contents" aria-label="'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'contents'))
@@ -531,7 +553,7 @@ def root(context, missing=missing):
                 yield '</a></li>\n'
         l_1_loop = l_1_section = missing
         yield '</ul>\n</nav>\n'
-    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_13(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) <= 3)):
+    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_12(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) <= 3)):
         pass
         yield escape(context.call((undefined(name='finished_table') if l_0_finished_table is missing else l_0_finished_table)))
         yield '\n'
@@ -539,7 +561,7 @@ def root(context, missing=missing):
     if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'):
         pass
         yield '<div class="shown"><img class="cloth '
-        yield escape(('tall' if (environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'height') > (2 * environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'width'))) else ('broad' if (environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'width') > (1.3 * environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'height'))) else cond_expr_undefined("the inline if-expression on line 123 in 'parts.html' evaluated to false and no else section was defined."))))
+        yield escape(('tall' if (environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'height') > (2 * environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'width'))) else ('broad' if (environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'width') > (1.3 * environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'height'))) else cond_expr_undefined("the inline if-expression on line 129 in 'parts.html' evaluated to false and no else section was defined."))))
         yield '" src="'
         yield escape(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'src'))
         yield '" width="'
@@ -550,7 +572,7 @@ def root(context, missing=missing):
         yield escape(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'words'))
         yield '"></div>\n'
     yield '</div>\n'
-    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_13(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) > 3)):
+    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_12(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) > 3)):
         pass
         yield escape(context.call((undefined(name='finished_table') if l_0_finished_table is missing else l_0_finished_table)))
         yield '\n'
@@ -571,7 +593,7 @@ def root(context, missing=missing):
             _loop_vars = {}
             pass
             yield '<p>'
-            yield escape(t_15(l_1_yarn, (undefined(name='web') if l_1_web is missing else l_1_web)))
+            yield escape(t_14(l_1_yarn, (undefined(name='web') if l_1_web is missing else l_1_web)))
             yield '</p>\n'
         l_1_yarn = l_1_web = missing
         if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades'):
@@ -609,10 +631,10 @@ def root(context, missing=missing):
                         yield '">'
                         if (undefined(name='web') if l_2_web is missing else l_2_web):
                             pass
-                            yield escape(t_15(t_19(environment.getitem(l_1_shade, l_2_name)), True))
+                            yield escape(t_14(t_19(environment.getitem(l_1_shade, l_2_name)), True))
                         else:
                             pass
-                            yield escape(t_16(environment.getitem(l_1_shade, l_2_name)))
+                            yield escape(t_15(environment.getitem(l_1_shade, l_2_name)))
                         yield '</td>'
                 l_2_loop = l_2_name = l_2_web = missing
                 yield '</tr>\n'
@@ -626,7 +648,7 @@ def root(context, missing=missing):
         _loop_vars = {}
         pass
         yield '<p class="notice">'
-        yield escape(t_15(l_1_notice, (undefined(name='web') if l_1_web is missing else l_1_web)))
+        yield escape(t_14(l_1_notice, (undefined(name='web') if l_1_web is missing else l_1_web)))
         yield '</p>\n'
     l_1_notice = l_1_web = missing
     yield escape(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'cautions', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cautions')))
@@ -691,7 +713,7 @@ def root(context, missing=missing):
             _loop_vars = {}
             pass
             yield '<div class="drawn">\n'
-            if (t_13(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'schematics')) > 1):
+            if (t_12(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'schematics')) > 1):
                 pass
                 yield '<h3>'
                 yield escape(environment.getattr(l_1_schematic, 'title'))
@@ -699,7 +721,7 @@ def root(context, missing=missing):
             yield '<div class="outline">'
             yield escape(t_7(environment.getattr(l_1_schematic, 'svg')))
             yield '</div>\n<div class="measured'
-            yield escape((' few' if (t_13(environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head')) <= 4) else cond_expr_undefined("the inline if-expression on line 198 in 'parts.html' evaluated to false and no else section was defined.")))
+            yield escape((' few' if (t_12(environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head')) <= 4) else cond_expr_undefined("the inline if-expression on line 204 in 'parts.html' evaluated to false and no else section was defined.")))
             yield '">\n<table>\n<thead><tr>'
             for l_2_cell in environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head'):
                 _loop_vars = {}
@@ -727,7 +749,7 @@ def root(context, missing=missing):
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_15(l_3_cell, (undefined(name='web') if l_3_web is missing else l_3_web)))
+                        yield escape(t_14(l_3_cell, (undefined(name='web') if l_3_web is missing else l_3_web)))
                         yield '</td>'
                 l_3_loop = l_3_cell = l_3_web = missing
                 yield '</tr>\n'
@@ -741,20 +763,19 @@ def root(context, missing=missing):
             yield '</div>\n</div>\n'
         l_1_loop = l_1_schematic = missing
         yield '</section>\n'
-    if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'):
+    if t_3((undefined(name='doc') if l_0_doc is missing else l_0_doc)):
         pass
         yield '<section class="charts">\n<h2 id="charts">'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'charts'))
         yield '</h2>\n<p class="quiet">'
-        yield escape((environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note') if t_14(context.eval_ctx, t_17(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'sided')) else environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note_round')))
-        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_frame'), )) if t_14(context.eval_ctx, t_17(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'framed')) else cond_expr_undefined("the inline if-expression on line 218 in 'parts.html' evaluated to false and no else section was defined.")))
-        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_place'), )) if t_3((undefined(name='doc') if l_0_doc is missing else l_0_doc)) else cond_expr_undefined("the inline if-expression on line 218 in 'parts.html' evaluated to false and no else section was defined.")))
+        yield escape(context.call((undefined(name='chart_note') if l_0_chart_note is missing else l_0_chart_note)))
+        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_place'), )) if (t_12(t_3((undefined(name='doc') if l_0_doc is missing else l_0_doc))) < t_12(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'))) else cond_expr_undefined("the inline if-expression on line 224 in 'parts.html' evaluated to false and no else section was defined.")))
         yield '</p>\n'
         l_1_loop = missing
         for l_1_chart, l_1_loop in LoopContext(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), undefined):
             _loop_vars = {}
             pass
-            if (not t_10((undefined(name='doc') if l_0_doc is missing else l_0_doc), l_1_chart)):
+            if (l_1_chart in t_3((undefined(name='doc') if l_0_doc is missing else l_0_doc))):
                 pass
                 yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_1_chart, environment.getattr(l_1_loop, 'index'), 3, _loop_vars=_loop_vars))
                 yield '\n'
@@ -770,7 +791,7 @@ def root(context, missing=missing):
         _loop_vars['part'] = l_1_part
         yield '<section class="part level-'
         yield escape((2 if (environment.getattr(l_1_section, 'level') <= 2) else 3))
-        yield escape((' bare' if ((not environment.getattr(l_1_section, 'lines')) and (not environment.getattr(l_1_section, 'motifs'))) else cond_expr_undefined("the inline if-expression on line 228 in 'parts.html' evaluated to false and no else section was defined.")))
+        yield escape((' bare' if ((not environment.getattr(l_1_section, 'lines')) and (not environment.getattr(l_1_section, 'motifs'))) else cond_expr_undefined("the inline if-expression on line 234 in 'parts.html' evaluated to false and no else section was defined.")))
         yield ' '
         yield escape(t_20(l_1_section))
         yield ' '
@@ -800,12 +821,12 @@ def root(context, missing=missing):
             pass
             if (environment.getattr(l_2_chart, 'motif') and (environment.getattr(l_2_chart, 'motif') in environment.getattr(l_1_section, 'motifs'))):
                 pass
-                yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_2_chart, environment.getattr(l_2_loop, 'index'), (3 if (environment.getattr(l_1_section, 'level') <= 2) else 4), _loop_vars=_loop_vars))
+                yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_2_chart, environment.getattr(l_2_loop, 'index'), (3 if (environment.getattr(l_1_section, 'level') <= 2) else 4), t_16((undefined(name='doc') if l_0_doc is missing else l_0_doc), l_2_chart), _loop_vars=_loop_vars))
                 yield '\n'
         l_2_loop = l_2_chart = missing
         if environment.getattr(l_1_section, 'lines'):
             pass
-            l_1_kept = t_12(l_1_section)
+            l_1_kept = t_11(l_1_section)
             _loop_vars['kept'] = l_1_kept
             yield '<ul class="lines" role="list">\n'
             l_2_loop = missing
@@ -815,10 +836,10 @@ def root(context, missing=missing):
                 pass
                 yield '<li class="'
                 yield escape(environment.getattr(l_2_line, 'kind'))
-                yield escape((' change' if l_2_tag else cond_expr_undefined("the inline if-expression on line 245 in 'parts.html' evaluated to false and no else section was defined.")))
-                yield escape((' kept' if (environment.getattr(l_2_loop, 'index0') in (undefined(name='kept') if l_1_kept is missing else l_1_kept)) else cond_expr_undefined("the inline if-expression on line 245 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield escape((' change' if l_2_tag else cond_expr_undefined("the inline if-expression on line 251 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield escape((' kept' if (environment.getattr(l_2_loop, 'index0') in (undefined(name='kept') if l_1_kept is missing else l_1_kept)) else cond_expr_undefined("the inline if-expression on line 251 in 'parts.html' evaluated to false and no else section was defined.")))
                 yield '"'
-                yield escape((t_6(environment.getattr(l_2_line, 'text')) if (environment.getattr(l_2_line, 'kind') == 'note') else cond_expr_undefined("the inline if-expression on line 245 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield escape((t_6(environment.getattr(l_2_line, 'text')) if (environment.getattr(l_2_line, 'kind') == 'note') else cond_expr_undefined("the inline if-expression on line 251 in 'parts.html' evaluated to false and no else section was defined.")))
                 if (undefined(name='web') if l_2_web is missing else l_2_web):
                     pass
                     yield ' data-at="'
@@ -840,7 +861,7 @@ def root(context, missing=missing):
                     yield escape(environment.getattr(l_2_line, 'label'))
                     yield '</b> '
                 yield '<span class="text">'
-                yield escape((t_15(environment.getattr(l_2_line, 'text'), (undefined(name='web') if l_2_web is missing else l_2_web)) if (undefined(name='web') if l_2_web is missing else l_2_web) else environment.getattr(l_2_line, 'text')))
+                yield escape((t_14(environment.getattr(l_2_line, 'text'), (undefined(name='web') if l_2_web is missing else l_2_web)) if (undefined(name='web') if l_2_web is missing else l_2_web) else environment.getattr(l_2_line, 'text')))
                 yield '</span>'
                 if environment.getattr(l_2_line, 'count'):
                     pass
@@ -856,7 +877,7 @@ def root(context, missing=missing):
                         _loop_vars = {}
                         pass
                         yield '<span class="tally">'
-                        if ((t_13(t_2(l_2_line)) > 1) and (environment.getattr(l_3_loop, 'index0') < t_13(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
+                        if ((t_12(t_2(l_2_line)) > 1) and (environment.getattr(l_3_loop, 'index0') < t_12(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
                             pass
                             yield '<i>'
                             yield escape(environment.getitem(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), environment.getattr(l_3_loop, 'index0')))
@@ -879,7 +900,7 @@ def root(context, missing=missing):
                         _loop_vars = {}
                         pass
                         yield '<span class="tally">'
-                        if ((t_13(environment.getattr(l_2_line, 'tally')) > 1) and (environment.getattr(l_3_loop, 'index0') < t_13(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
+                        if ((t_12(environment.getattr(l_2_line, 'tally')) > 1) and (environment.getattr(l_3_loop, 'index0') < t_12(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
                             pass
                             yield '<i>'
                             yield escape(environment.getitem(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), environment.getattr(l_3_loop, 'index0')))
@@ -901,6 +922,6 @@ def root(context, missing=missing):
     l_1_loop = l_1_section = l_1_part = l_1_kept = missing
 
 blocks = {}
-debug_info = '1=146&2=151&3=156&6=171&7=180&8=184&9=188&10=193&11=199&16=211&18=216&21=219&22=223&24=229&26=243&27=250&34=279&35=291&36=304&38=315&39=318&40=324&45=338&47=360&48=365&56=402&59=404&60=410&61=413&63=417&64=420&66=424&68=427&69=430&71=434&72=437&77=445&79=448&80=450&81=453&82=456&84=458&85=463&90=468&93=471&95=480&96=485&102=503&103=507&107=511&108=514&110=517&111=520&112=523&118=529&119=531&122=534&123=537&126=548&127=550&130=553&131=555&132=557&134=559&136=562&137=564&138=569&140=572&143=575&145=584&146=589&154=617&155=619&156=624&158=627&159=629&160=631&161=633&163=636&165=638&167=642&168=646&175=652&177=655&179=657&181=661&182=665&189=679&191=682&192=685&194=689&195=692&197=695&198=697&200=699&202=708&203=713&207=731&208=734&215=739&217=742&218=744&219=749&220=752&221=754&226=759&227=764&228=767&229=774&230=776&231=779&233=788&236=793&237=796&238=798&241=801&242=803&244=807&245=812&246=825&247=832&248=838&249=840&250=845&252=849&253=854&255=873&256=877'
+debug_info = '1=146&2=151&3=156&6=171&7=180&8=184&9=188&10=193&11=199&16=211&18=216&21=219&22=223&24=229&26=243&27=250&34=279&35=283&37=289&38=303&39=316&40=328&41=332&44=337&45=340&46=346&51=360&53=382&54=387&62=424&65=426&66=432&67=435&69=439&70=442&72=446&74=449&75=452&77=456&78=459&83=467&85=470&86=472&87=475&88=478&90=480&91=485&96=490&99=493&101=502&102=507&108=525&109=529&113=533&114=536&116=539&117=542&118=545&124=551&125=553&128=556&129=559&132=570&133=572&136=575&137=577&138=579&140=581&142=584&143=586&144=591&146=594&149=597&151=606&152=611&160=639&161=641&162=646&164=649&165=651&166=653&167=655&169=658&171=660&173=664&174=668&181=674&183=677&185=679&187=683&188=687&195=701&197=704&198=707&200=711&201=714&203=717&204=719&206=721&208=730&209=735&213=753&214=756&221=761&223=764&224=766&225=770&226=773&227=775&232=780&233=785&234=788&235=795&236=797&237=800&239=809&242=814&243=817&244=819&247=822&248=824&250=828&251=833&252=846&253=853&254=859&255=861&256=866&258=870&259=875&261=894&262=898'
 
-MARK = '3.1.6 10195 63151b1c'
+MARK = '3.1.6 10406 fea5f478'
