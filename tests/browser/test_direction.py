@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from itertools import pairwise
+from pathlib import Path
 from typing import Any
 
 import pytest
 
+from loopwright import cli
 from loopwright.build import BuildOptions, build_editions
 from loopwright.compile import check_source
 from loopwright.notation.source import Source
@@ -55,6 +57,17 @@ def page_of(text: str) -> str:
     made, failed = build_editions(checked, BuildOptions(kinds=("html",)), "a")
     assert not failed
     return made[0][1].decode("utf-8")
+
+
+@pytest.mark.parametrize("what", ["chart", "schematic"])
+def test_a_drawing_of_its_own_reads_so_too(
+    opened: Open, what: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "a.loop"
+    path.write_text(SOURCE, "utf-8")
+    assert cli.main(["picture", str(path), "--what", what]) == 0
+    page = opened(f"<!DOCTYPE html><title>a</title>{capsys.readouterr().out}")
+    assert rising(page.evaluate(PLACES, ["svg text", ["!", "(2024)", "צעיף"]]))
 
 
 def rising(places: list[list[float]]) -> bool:

@@ -70,6 +70,29 @@ def test_json_of_a_source(name: str, tmp_path: Path, capsys: Capture) -> None:
     assert json.loads(told)["files"][0]["problems"]
 
 
+def test_json_names_a_file_as_it_is_called(tmp_path: Path, capsys: Capture) -> None:
+    path = tmp_path / f"a{OBEYED}\n\udcffb.loop"
+    path.write_text(GOOD, "utf-8")
+    assert cli.main(["check", "--json", str(path)]) == 0
+    told = capsys.readouterr().out
+    calm(told)
+    assert json.loads(told)["files"][0]["file"] == str(path)
+
+
+def test_json_of_marks_that_are_only_a_warning(tmp_path: Path, capsys: Capture) -> None:
+    path = tmp_path / "p.loop"
+    title = "a\u200f\u061c\u200b\U000e0041b"
+    text = hostile.source(hostile.texts(title))
+    path.write_text(text, "utf-8")
+    for command in ("rows", "yarn"):
+        assert cli.main([command, "--json", str(path)]) == 0
+        told = capsys.readouterr()
+        calm(told.out + told.err)
+        assert f"size {title}" in [size["size"] for size in json.loads(told.out)["sizes"]]
+        assert cli.main([command, str(path)]) == 0
+        calm(capsys.readouterr().out)
+
+
 NAMES = [
     f"a{OBEYED}b.loop", "a\nloopwright: all is well\n.loop", "-rf.loop", "a\tb.loop",
     "[red]x.loop", "\udcff.loop", '"; k.loop',

@@ -71,6 +71,14 @@ def has_right_to_left(text: str) -> bool:
     return not text.isascii() and _compiled(RIGHT_TO_LEFT).search(text) is not None
 
 
+def isolated(text: str) -> str:
+    """A text that stands alone, in the direction of its first letter; others are left as they are.
+
+    By Unicode's isolates (FSI … PDI of UAX #9).
+    """
+    return f"\u2068{text}\u2069" if has_right_to_left(text) else text
+
+
 def is_hidden(text: str) -> bool:
     """Whether a character stands in a text that is an error wherever it stands."""
     return _kind(_WRONG, text).search(text) is not None
