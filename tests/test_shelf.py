@@ -7,9 +7,8 @@ import os
 import signal
 import subprocess
 import sys
-import threading
 import time
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import suppress
 from pathlib import Path
 
@@ -292,30 +291,52 @@ def test_on_a_terminal_there_is_a_bar_and_else_plain_lines(folder: Path, tmp_pat
 
 @pytest.fixture
 def scheduler() -> Iterator[tuple[str, list[subprocess.Popen[bytes]]]]:
-    """A real scheduler on this machine and two worker processes."""
+    """A real scheduler on this machine and two worker processes.
+
+    Each is waited for by what it does and not by the clock: the scheduler until it listens, the
+    workers until it knows them. The limits only end a wait for what has died.
+    """
     pytest.importorskip("distributed")
-    quiet = {"stdout": subprocess.DEVNULL, "stderr": subprocess.DEVNULL}
-    port = _free_port()
-    address = f"tcp://127.0.0.1:{port}"
-    base = [sys.executable, "-m", "distributed.cli.dask_scheduler"]
-    processes = [
-        subprocess.Popen([*base, "--host", "127.0.0.1", "--port", str(port), "--no-dashboard"],
-                         **quiet)  # type: ignore[call-overload]
-    ]  # fmt: skip
-    worker = [sys.executable, "-m", "distributed.cli.dask_worker", address, "--nthreads", "1",
-              "--no-dashboard", "--no-nanny"]  # fmt: skip
-    processes += [
-        subprocess.Popen(worker, **quiet)  # type: ignore[call-overload]
-        for _ in range(2)
-    ]
     from distributed import Client
 
-    with Client(address, timeout="30s") as client:
-        client.wait_for_workers(2, timeout=60)
-    yield address, processes
-    for process in processes:
-        process.kill()
-        process.wait()
+    processes: list[subprocess.Popen[bytes]] = []
+
+    def start(*words: str) -> subprocess.Popen[bytes]:
+        command = [sys.executable, "-m", *words, "--no-dashboard"]
+        process = subprocess.Popen(command, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+        processes.append(process)
+        return process
+
+    try:
+        port = _scheduler_that_listens(start)
+        address = f"tcp://127.0.0.1:{port}"
+        for _ in range(2):
+            start("distributed.cli.dask_worker", address, "--nthreads", "1", "--no-nanny")
+        with Client(address, timeout="120s") as client:
+            client.wait_for_workers(2, timeout=240)
+        yield address, processes
+    finally:
+        for process in processes:
+            process.kill()
+            process.wait()
+
+
+def _scheduler_that_listens(start: Callable[..., subprocess.Popen[bytes]]) -> int:
+    """The port of a scheduler that answers. A port that another has taken meanwhile ends it, and
+    the next is tried."""
+    import socket
+
+    deadline = time.monotonic() + 240
+    while time.monotonic() < deadline:
+        port = _free_port()
+        process = start(
+            "distributed.cli.dask_scheduler", "--host", "127.0.0.1", "--port", str(port)
+        )
+        while process.poll() is None and time.monotonic() < deadline:
+            with suppress(OSError), socket.create_connection(("127.0.0.1", port), timeout=5):
+                return port
+            time.sleep(0.1)
+    raise AssertionError("no scheduler came to listen")
 
 
 def _free_port() -> int:
@@ -335,10 +356,10 @@ def test_a_scheduler_builds_each_exactly_once_though_a_worker_is_killed(
     for done in run_on_scheduler(jobs, TEXT, address):
         seen.append(done)
         if len(seen) == 5:
-            threading.Thread(target=processes[1].kill).start()
+            processes[-1].kill()
     assert sorted(d.path for d in seen) == sorted(job.path for job in jobs)
     assert [d.trouble for d in seen if d.trouble] == []
-    assert processes[1].wait(timeout=10) != 0
+    assert processes[-1].wait(timeout=60) == -signal.SIGKILL
 
 
 def test_no_scheduler_answers(

@@ -6,6 +6,7 @@ from typing import Literal
 
 from loopwright.check.checked import Checked
 from loopwright.edition.catalogue import Catalogue
+from loopwright.edition.direction import isolator
 from loopwright.edition.document import Document, Personal
 from loopwright.edition.errata import Change, with_errata
 from loopwright.edition.language import catalogue
@@ -60,6 +61,19 @@ def document_of(checked: Checked, options: BuildOptions) -> Document:
     return replace(document, personal=options.personal)
 
 
+def _apart(checked: Checked, document: Document) -> Document:
+    """A document for a page, its right-to-left texts set apart."""
+    from loopwright.edition.render import set_apart
+
+    return set_apart(document, isolator(checked.source.text))
+
+
+def _bytes(checked: Checked, text: str) -> bytes:
+    """A plain text, its right-to-left texts set apart."""
+    apart = isolator(checked.source.text)
+    return (text if apart is None else apart(text)).encode("utf-8")
+
+
 def build_editions(
     checked: Checked, options: BuildOptions, name: str
 ) -> tuple[list[tuple[str, bytes]], list[str]]:
@@ -81,22 +95,23 @@ def build_editions(
             from loopwright.edition.pdf import NativeLibrariesMissing, render_pdf
 
             try:
-                made.append((f"{name}.pdf", render_pdf(document, options.paper)))
+                made.append((f"{name}.pdf", render_pdf(_apart(checked, document), options.paper)))
             except NativeLibrariesMissing as error:
                 failed.append(str(error))
         elif kind == "html":
             from loopwright.edition.web import render_page
 
-            sizes = _pages_of_sizes(checked, options, document)
-            made.append((f"{name}.html", render_page(document, sizes).encode("utf-8")))
+            sizes = [_apart(checked, d) for d in _pages_of_sizes(checked, options, document)]
+            page = render_page(_apart(checked, document), sizes)
+            made.append((f"{name}.html", page.encode("utf-8")))
         elif kind == "spoken":
-            made.append((f"{name}-spoken.txt", _spoken(checked, options).encode("utf-8")))
+            made.append((f"{name}-spoken.txt", _bytes(checked, _spoken(checked, options))))
         elif kind == "lesson":
-            made.append((f"{name}-lesson.txt", _lesson(checked, options).encode("utf-8")))
+            made.append((f"{name}-lesson.txt", _bytes(checked, _lesson(checked, options))))
         else:
             from loopwright.edition.text import render_text
 
-            made.append((f"{name}.txt", render_text(document).encode("utf-8")))
+            made.append((f"{name}.txt", _bytes(checked, render_text(document))))
     return made, failed
 
 
@@ -145,9 +160,9 @@ def _large(
     made, failed = build_editions(checked, replace(options, kinds=others, large=False), name)
     for kind in (kind for kind in options.kinds if kind in _PAGES):
         if kind == "text":
-            made.append((f"{name}-large.txt", render_large_text(documents).encode("utf-8")))
+            made.append((f"{name}-large.txt", _bytes(checked, render_large_text(documents))))
             continue
-        page = render_large_html(documents)
+        page = render_large_html([_apart(checked, doc) for doc in documents])
         if kind == "html":
             made.append((f"{name}-large.html", page.encode("utf-8")))
             continue

@@ -14,11 +14,12 @@ from loopwright import __version__
 from loopwright.commands import COMMANDS
 from loopwright.commands.border import BAD_CALL, OK, Usage, say
 from loopwright.files import Unreadable
+from loopwright.notation.hidden import named
 
 
 class _Parser(argparse.ArgumentParser):
     def error(self, message: str) -> None:  # type: ignore[override]
-        raise Usage(f"{message}\n  try “{self.prog} --help”")
+        raise Usage(f"{named(message)}\n  try “{self.prog} --help”")
 
 
 class _Help(argparse.RawDescriptionHelpFormatter):
@@ -89,7 +90,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return OK
     except OSError as error:
-        where = f" ({error.filename})" if error.filename else ""
+        where = f" ({named(str(error.filename))})" if error.filename else ""
         say(f"loopwright: cannot write: {error.strerror or error}{where}")
     except KeyboardInterrupt:
         say("loopwright: stopped")

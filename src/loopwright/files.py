@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import os
+import re
 import sys
 from pathlib import Path
 
 from loopwright.notation.bounds import MAX_BYTES
+from loopwright.notation.hidden import named, visible
 from loopwright.notation.source import Source
 
 _MARK = "\ufeff"
@@ -39,17 +41,20 @@ def _read(path: str) -> tuple[str, bytes]:
         else:
             where = Path(path)
             if where.is_dir():
-                raise Unreadable(f"{path} is a folder; name a pattern source in it (a .loop file)")
+                raise Unreadable(
+                    f"{named(path)} is a folder; name a pattern source in it (a .loop file)"
+                )
             with where.open("rb") as file:
                 data = file.read(MAX_BYTES + 1)
     except FileNotFoundError:
-        raise Unreadable(f"there is no file {path}") from None
+        raise Unreadable(f"there is no file {named(path)}") from None
     except (OSError, ValueError) as error:
         reason = error.strerror if isinstance(error, OSError) else str(error)
-        raise Unreadable(f"{path} cannot be read: {reason}") from None
+        raise Unreadable(f"{named(path)} cannot be read: {reason}") from None
     if len(data) > MAX_BYTES:
         raise Unreadable(
-            f"{name} is larger than {MAX_BYTES // 1_000_000} MB, more than any pattern source needs"
+            f"{named(name)} is larger than {MAX_BYTES // 1_000_000} MB, more than any pattern "
+            "source needs"
         )
     return name, data
 
@@ -59,7 +64,8 @@ def _decoded(name: str, data: bytes) -> str:
         return data.decode("utf-8")
     except UnicodeDecodeError as error:
         raise Unreadable(
-            f"{name} is no UTF-8 text (byte {error.start + 1:,} cannot be read); save it as UTF-8"
+            f"{named(name)} is no UTF-8 text (byte {error.start + 1:,} cannot be read); save it as "
+            "UTF-8"
         ) from None
 
 
@@ -68,6 +74,8 @@ def write_whole(path: Path, data: bytes) -> None:
 
     Keeps the mode of a file that is replaced. Raises OSError.
     """
+    if "\0" in str(path):
+        raise OutOfPlace(None, "no system has a file whose name holds a null")
     path.parent.mkdir(parents=True, exist_ok=True)
     real = Path(os.path.realpath(path)) if path.is_symlink() else path
     # Named before it is made: an interrupt while it is being made finds it too.
@@ -87,8 +95,42 @@ def write_whole(path: Path, data: bytes) -> None:
         raise
 
 
+_UNSAFE = re.compile(r'[<>:"|?*\\\x00-\x1f\x7f-\x9f\ud800-\udfff]')
+_DEVICE = re.compile(r"^(con|prn|aux|nul|com[0-9¹²³]|lpt[0-9¹²³])(?= *(?:\.|$))", re.IGNORECASE)
+_LONGEST_NAME = 180
+"""Bytes of an output's name before its kind (255 are usual): a kind adds up to some thirty."""
+
+
+def safe_name(stem: str) -> str:
+    """What outputs are called that come of a source of this name: a name that any system can
+    hold and no command takes for an option.
+
+    Characters that cannot stand in names elsewhere become ``_``, as do a leading dash or dot and
+    blanks or dots at the end; what cannot be seen is named by its number, and a device's name
+    (Windows) gets a ``_`` behind it. A name that is too long is cut, with a mark of the whole in
+    it. Any other stays as it is.
+    """
+    name = _UNSAFE.sub("_", visible(_UNSAFE.sub("_", stem)))
+    name = re.sub(r"^[-.]|[ .]+$", "_", name) or "_"
+    name = _DEVICE.sub(r"\1_", name)
+    data = name.encode("utf-8")
+    if len(data) > _LONGEST_NAME:
+        import hashlib
+
+        mark = hashlib.sha256(stem.encode("utf-8", "surrogatepass")).hexdigest()[:8]
+        name = f"{data[: _LONGEST_NAME - 9].decode('utf-8', 'ignore')}-{mark}"
+    return name
+
+
 class OutOfPlace(OSError):
     """An output that would land outside its folder; the text says where."""
+
+
+def is_inside(name: str) -> bool:
+    """Whether a relative name of a file stays in the folder that it is put behind."""
+    path = Path(name)
+    inside = bool(path.parts) and not path.is_absolute() and ".." not in path.parts
+    return inside and "\0" not in name
 
 
 def write_inside(folder: Path, name: str, data: bytes) -> Path:
@@ -97,8 +139,8 @@ def write_inside(folder: Path, name: str, data: bytes) -> Path:
     `name` may hold subfolders. A link on the way is refused: it could lead out of the folder.
     """
     parts = Path(name).parts
-    if not parts or Path(name).is_absolute() or ".." in parts or "\0" in name:
-        raise OutOfPlace(None, f"“{name}” would lie outside the output folder")
+    if not is_inside(name):
+        raise OutOfPlace(None, f"“{named(name)}” would lie outside the output folder")
     path = folder
     for part in parts:
         path = path / part

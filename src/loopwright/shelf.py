@@ -22,7 +22,7 @@ from loopwright import __version__
 from loopwright.build import BuildOptions, build_editions
 from loopwright.compile import check_source
 from loopwright.crew import run_crew
-from loopwright.files import write_inside
+from loopwright.files import is_inside, safe_name, write_inside
 from loopwright.notation.bounds import MAX_BYTES
 from loopwright.notation.source import Source
 from loopwright.record import dataclass
@@ -104,7 +104,7 @@ def _sources(given: Path) -> Iterator[tuple[Path, str]]:
     if not given.is_dir():
         if not given.exists():
             raise ValueError(f"there is no file {given}")
-        yield given, given.stem
+        yield given, safe_name(given.stem)
         return
     found = [
         path
@@ -114,7 +114,8 @@ def _sources(given: Path) -> Iterator[tuple[Path, str]]:
     if not found:
         raise ValueError(f"{given} holds no pattern source (a file ending in .loop)")
     for path in found:
-        yield path, path.relative_to(given).with_suffix("").as_posix()
+        parts = path.relative_to(given).with_suffix("").parts
+        yield path, "/".join(map(safe_name, parts))
 
 
 # --- the record of what is done -------------------------------------------------------------------
@@ -126,8 +127,12 @@ class Record:
     def __init__(self, folder: Path) -> None:
         self.folder = folder
         self._entries: dict[str, tuple[str, dict[str, str]]] = {}
-        with suppress(OSError, ValueError, TypeError, KeyError, AttributeError):
-            told = json.loads((folder / RECORD).read_text("utf-8"))
+        path = folder / RECORD
+        if not path.is_file():
+            return
+        wrong = (OSError, ValueError, TypeError, KeyError, AttributeError, RecursionError)
+        with suppress(*wrong):  # whatever stands there: then everything is built anew
+            told = json.loads(path.read_text("utf-8"))
             for stem, entry in told["built"].items():
                 self._entries[str(stem)] = (str(entry["key"]), dict(entry["files"]))
 
@@ -136,7 +141,10 @@ class Record:
         key, files = self._entries.get(job.stem, ("", {}))
         if key != job.key(options) or not files:
             return False
-        return all(_digest(self.folder / name) == digest for name, digest in files.items())
+        return all(
+            is_inside(name) and _digest(self.folder / name) == digest
+            for name, digest in files.items()
+        )
 
     def note(self, job: Job, options: BuildOptions, made: Iterable[tuple[str, bytes]]) -> None:
         files = {name: hashlib.sha256(data).hexdigest() for name, data in made}
@@ -151,7 +159,7 @@ class Record:
 
 def _digest(path: Path) -> str:
     try:
-        return hashlib.sha256(path.read_bytes()).hexdigest()
+        return hashlib.sha256(path.read_bytes()).hexdigest() if path.is_file() else ""
     except OSError:
         return ""
 

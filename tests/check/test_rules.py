@@ -11,6 +11,7 @@ from loopwright.check.explain import explain_text, list_text, rules_page
 from loopwright.check.registry import all_rules, rule_named
 from loopwright.check.rule import Rule
 from loopwright.compile import Checked
+from loopwright.notation.hidden import visible
 from loopwright.problem import ADVICE, ERROR, WARNING
 
 WRONG = Path(__file__).parents[2] / "examples" / "wrong"
@@ -32,6 +33,7 @@ LINE = {
     "float-long": 3,
     "form-broken": 2,
     "gauge-missing": 4,
+    "hidden-character": 4,
     "holder-empty": 7,
     "holder-full": 4,
     "gauge-odd": 2,
@@ -123,7 +125,7 @@ def test_words_are_there(rule: Rule) -> None:
     text = explain_text(rule)
     assert rule.name in text and rule.title in text
     for line in (*rule.wrong.splitlines(), *rule.right.splitlines()):
-        assert f"    {line}" in text
+        assert f"    {visible(line)}" in text
 
 
 def test_list_and_page_name_every_rule() -> None:

@@ -11,7 +11,7 @@ import json
 import re
 import time
 import tracemalloc
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import Any
 
 from loopwright.build import BuildOptions, build_editions
@@ -19,6 +19,7 @@ from loopwright.check.checked import Checked
 from loopwright.check.fixing import diff_of, fix_text
 from loopwright.check.printing import problem_json, problems_text
 from loopwright.compile import check_source
+from loopwright.edition.direction import FSI, PDI, joined
 from loopwright.edition.errata import Version, errata
 from loopwright.edition.listing import rows_json, rows_table
 from loopwright.fit.asked import Wish
@@ -27,6 +28,7 @@ from loopwright.fit.nearest import fits
 from loopwright.fit.resize import CannotResize, resize
 from loopwright.fit.table import before_after
 from loopwright.notation.format import format_source
+from loopwright.notation.hidden import is_hidden
 from loopwright.notation.parse import Parsed, parse
 from loopwright.notation.source import Source
 
@@ -104,7 +106,8 @@ def answers(text: str) -> Checked:
         inner = re.search(r"\b(?:None|Affine|Traceback)\b|<[a-z_.]+ object|\b\w+\(\w+=", said)
         holds(inner is None or inner[0] in text, "the program's own words", problem.rule, said)
         json.dumps(told)
-    problems_text(found.problems, found.source)
+    said = problems_text(found.problems, found.source)
+    holds(not is_hidden(said), "a terminal would obey a message", said)
     if few_rows(found):
         json.loads("".join(rows_json(found)))
         "".join(rows_table(found))
@@ -216,11 +219,21 @@ def renders(found: Checked) -> None:
         return
     made, failed = build_editions(found, BuildOptions(EDITIONS), "fuzz")
     holds(len(made) == len(EDITIONS) and not failed, "an edition is not made", failed)
+    nothing_hidden(made)
     also = ALSO[len(found.source.text) % len(ALSO)]
     made, failed = build_editions(found, also, "fuzz")
     holds(len(made) == len(also.kinds) and not failed, "another edition is not made", failed)
+    nothing_hidden(made)
     version = Version(found.pattern, found.walks)
     holds(not errata(version, version, None), "a pattern differs from itself")
+
+
+def nothing_hidden(made: Sequence[tuple[str, bytes]]) -> None:
+    """No page holds a character that a reader does not see, but what sets words apart."""
+    for name, data in made:
+        page = data.decode("utf-8")
+        holds(not is_hidden(joined(page)), "a hidden character in an edition", name)
+        holds(page.count(FSI) == page.count(PDI), "words are set apart by half", name)
 
 
 def resizes(found: Checked) -> None:

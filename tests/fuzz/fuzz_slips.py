@@ -9,7 +9,12 @@ from __future__ import annotations
 
 import random
 import re
+import sys
 from collections.abc import Callable, Sequence
+from pathlib import Path
+
+sys.path.insert(0, str(Path(__file__).parent))
+from fuzz_texts import strange
 
 TOKEN = re.compile(r'"[^"\n]*"|\d[\d/.½¼¾]*|[^\W\d_]\w*(?:/\d+)*|=>|--|[ \t]+|\n|.')
 _NUMBER = re.compile(r"\d[\d/.½¼¾]*$")
@@ -378,6 +383,6 @@ def _other_body(lines: list[str], dice: random.Random, pool: Sequence[str]) -> N
 
 
 _BY_TOKEN: list[Change] = [_number, _number, _number, _same_class, _same_class, _drop, _double,
-                           _swap, _step, _step, _wrap, _odd, _case]  # fmt: skip
+                           _swap, _step, _step, _wrap, _odd, _case, strange]  # fmt: skip
 _BY_LINE: list[Change] = [_drop_line, _double_line, _move_line, _new_line, _new_line,
                           _line_of_another, _block_of_another, _other_body]  # fmt: skip

@@ -51,6 +51,7 @@ def fuzz(work: Path, seconds: float, seed: int) -> list[str]:
         command = [
             sys.executable, str(HERE / "harness.py"), str(work / "finds"),
             f"-max_total_time={int(left)}", "-timeout=120", "-rss_limit_mb=2048",
+            "-report_slow_units=100",
             f"-seed={seed}", f"-artifact_prefix={work}/dead/", "-print_final_stats=1",
             "-reload=0", str(work / "corpus"),
         ]  # fmt: skip

@@ -6,6 +6,7 @@ import textwrap
 
 from loopwright.check.registry import all_rules
 from loopwright.check.rule import Rule
+from loopwright.notation.hidden import visible
 
 
 def list_text() -> str:
@@ -21,8 +22,8 @@ def explain_text(rule: Rule) -> str:
     return (
         f"{rule.name} ({rule.severity}): {rule.title}\n\n"
         + textwrap.fill(rule.what, 88)
-        + f"\n\nwrong:\n\n{textwrap.indent(rule.wrong, '    ')}"
-        + f"\nright:\n\n{textwrap.indent(rule.right, '    ')}"
+        + f"\n\nwrong:\n\n{textwrap.indent(visible(rule.wrong), '    ')}"
+        + f"\nright:\n\n{textwrap.indent(visible(rule.right), '    ')}"
     )
 
 
@@ -33,9 +34,10 @@ def rules_page() -> str:
         "under `src/loopwright/check/rules/`.\n"
     ]
     for rule in all_rules():
+        wrong, right = visible(rule.wrong), visible(rule.right)
         parts.append(
             f"## {rule.name}\n\n*{rule.severity}*: {rule.title}.\n\n"
             + textwrap.fill(rule.what, 100)
-            + f"\n\nWrong:\n\n```\n{rule.wrong}```\n\nRight:\n\n```\n{rule.right}```\n"
+            + f"\n\nWrong:\n\n```\n{wrong}```\n\nRight:\n\n```\n{right}```\n"
         )
     return "\n".join(parts)

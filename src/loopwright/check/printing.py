@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Iterable
 
 from loopwright.check.context import listed
+from loopwright.notation.hidden import named
 from loopwright.notation.source import Source, Span
 from loopwright.problem import ADVICE, ERROR, WARNING, Edit, Problem
 from loopwright.record import dataclass
@@ -27,7 +28,7 @@ class Style:
 
 def problem_text(problem: Problem, source: Source, style: Style = Style()) -> str:
     """A problem with its place, the line it is in with a mark, what happened, and what to do."""
-    head = f"{problem.severity}: {shortened(problem.title, 76)}"
+    head = f"{problem.severity}: {shortened(named(problem.title), 76)}"
     gap = max(WIDTH - len(head) - len(problem.rule), 2)
     line, column = source.line_column(problem.span.start)
     colour = _COLOURS[problem.severity]
@@ -36,19 +37,19 @@ def problem_text(problem: Problem, source: Source, style: Style = Style()) -> st
         style.paint(f"{problem.severity}:", f"1;{colour}")
         + style.paint(head.removeprefix(f"{problem.severity}:"), "1")
         + rule,
-        f"  {source.name}:{line}:{column}",
+        f"  {named(source.name)}:{line}:{column}",
         *_marked(source, problem.span, "", style, colour),
     ]
     for label in problem.labels:
         if label.span != problem.span:
             out += _marked(source, label.span, label.text, style, "34")
-    message = shortened(problem.message, 900)
+    message = shortened(named(problem.message), 900)
     # One size is mostly named in the message already.
     if problem.sizes and not (len(problem.sizes) == 1 and f"size {problem.sizes[0]}" in message):
         word = "size" if len(problem.sizes) == 1 else "sizes"
-        message += f" ({word} {listed(problem.sizes)})"
+        message += f" ({word} {named(listed(problem.sizes))})"
     out += _wrapped(message)
-    for part in problem.help.splitlines():
+    for part in map(named, problem.help.splitlines()):
         # A corrected line is there to be copied, so it is never broken.
         is_line = part.startswith("write: ")
         out += [f"  {part}"] if is_line else _wrapped(f"help: {shortened(part, 500)}")
@@ -84,7 +85,9 @@ def _marked(source: Source, span: Span, text: str, style: Style, colour: str) ->
     mark = "━" * length
     return [
         style.paint(number, "2") + shown.rstrip(),
-        " " * (len(number) + start) + style.paint(mark, colour) + (f" {text}" if text else ""),
+        " " * (len(number) + start)
+        + style.paint(mark, colour)
+        + (f" {named(text)}" if text else ""),
     ]
 
 
@@ -93,7 +96,7 @@ def problems_text(problems: Iterable[Problem], source: Source, style: Style = St
     items = list(problems)
     parts = [problem_text(problem, source, style) for problem in items[:MAX_SHOWN]]
     if len(items) > MAX_SHOWN:
-        parts.append(f"… and {len(items) - MAX_SHOWN:,} more problems in {source.name}\n")
+        parts.append(f"… and {len(items) - MAX_SHOWN:,} more problems in {named(source.name)}\n")
     return "\n".join(parts)
 
 

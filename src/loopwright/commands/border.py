@@ -4,13 +4,16 @@ from __future__ import annotations
 
 import os
 import sys
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from typing import TextIO
 
 from loopwright.check.checked import Checked
 from loopwright.check.printing import Style, problems_text
 from loopwright.compile import check_source
 from loopwright.files import read_source
+from loopwright.notation.hidden import in_json, visible
+from loopwright.notation.source import Source
+from loopwright.problem import Problem
 
 OK, BAD_PATTERN, BAD_CALL = 0, 1, 2
 
@@ -20,8 +23,26 @@ class Usage(Exception):
 
 
 def say(text: str) -> None:
-    """To standard error: everything that is no result."""
-    print(text, file=sys.stderr)
+    """To standard error: everything that is no result. A terminal gets no character to obey."""
+    print(visible(text), file=sys.stderr)
+
+
+def tell(text: str, stream: TextIO | None = None, end: str = "\n") -> None:
+    """A result in words, to standard output or another stream, with no character to obey."""
+    print(visible(text), file=stream or sys.stdout, end=end)
+
+
+def tell_json(value: object) -> None:
+    """A result for programs, to standard output."""
+    import json
+
+    print(in_json(json.dumps(value, ensure_ascii=False, indent=2)))
+
+
+def show(problems: Iterable[Problem], source: Source, stream: TextIO | None = None) -> None:
+    """Problems as they are printed, in colour on a terminal; they hold no character to obey."""
+    stream = stream or sys.stderr
+    print(problems_text(problems, source, style(stream)), file=stream)
 
 
 def style(stream: TextIO | None = None) -> Style:
@@ -33,7 +54,7 @@ def style(stream: TextIO | None = None) -> Style:
 def report(checked: Checked) -> None:
     """The problems of a file, to standard error."""
     if checked.problems:
-        say(problems_text(checked.problems, checked.source, style()))
+        show(checked.problems, checked.source)
 
 
 def read_and_check(path: str) -> Checked:

@@ -7,10 +7,11 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from loopwright.check.checked import Checked
-from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, Usage, report, say
+from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, Usage, report, say, tell
 from loopwright.commands.measures import at_measures, wish_options
 from loopwright.compile import check_source
-from loopwright.files import read_source, write_inside
+from loopwright.files import read_source, safe_name, write_inside
+from loopwright.notation.hidden import named
 from loopwright.record import replace
 
 if TYPE_CHECKING:
@@ -84,7 +85,7 @@ def _changes(path: str, new: Checked, options: BuildOptions) -> tuple[Change, ..
 
     old = check_source(read_source(path))
     if old.has_errors:
-        raise Usage(f"{path} has errors, so it cannot be what was printed")
+        raise Usage(f"{named(path)} has errors, so it cannot be what was printed")
     before, after = Version(old.pattern, old.walks), Version(new.pattern, new.walks)
     return errata(before, after, options.units, options.words)
 
@@ -103,7 +104,7 @@ def run(args: argparse.Namespace) -> int:
     kinds = tuple(kind.strip() for kind in args.to.split(",") if kind.strip())
     for kind in kinds:
         if kind not in KINDS:
-            raise Usage(f"there is no edition “{kind}”; there are {', '.join(KINDS)}")
+            raise Usage(f"there is no edition “{named(kind)}”; there are {', '.join(KINDS)}")
     if not kinds:
         raise Usage(f"--to names no edition; there are {', '.join(KINDS)}")
     if args.language != "en" and args.terms == "uk":
@@ -118,6 +119,8 @@ def run(args: argparse.Namespace) -> int:
         language=args.language,
         large=args.large,
     )
+    if "" in args.files:
+        raise Usage("the name of a source is empty; . is the folder you are in")
     if len(args.files) > 1 or Path(args.files[0]).is_dir():
         from loopwright.commands.shelf import build_shelf
 
@@ -134,11 +137,12 @@ def run(args: argparse.Namespace) -> int:
         return BAD_PATTERN
     if args.size is not None and args.size not in checked.pattern.sizes:
         raise Usage(
-            f"there is no size “{args.size}”; the pattern has {', '.join(checked.pattern.sizes)}"
+            f"there is no size “{named(args.size)}”; the pattern has "
+            f"{', '.join(checked.pattern.sizes)}"
         )
     if args.since is not None:
         options = replace(options, changes=_changes(args.since, checked, options))
-    name = "pattern" if file == "-" else Path(file).stem
+    name = "pattern" if file == "-" else safe_name(Path(file).stem)
     if _is_personal(args):
         made_to_measure = _personal(args, checked)
         if made_to_measure is None:
@@ -148,7 +152,7 @@ def run(args: argparse.Namespace) -> int:
         name += "-personal"
     made, failed = build_editions(checked, options, name)
     for suffix, data in made:
-        print(write_inside(Path(args.out), suffix, data))
+        tell(named(str(write_inside(Path(args.out), suffix, data))))
     for message in failed:
         say(f"loopwright: {message}")
     return BAD_CALL if failed else OK

@@ -8,10 +8,11 @@ from pathlib import Path
 from typing import TextIO
 
 from loopwright.check.checked import Checked
-from loopwright.check.printing import problem_json, problems_text, summary
-from loopwright.commands.border import BAD_CALL, Usage, say, status_of, style
+from loopwright.check.printing import problem_json, summary
+from loopwright.commands.border import BAD_CALL, Usage, say, show, status_of, tell, tell_json
 from loopwright.compile import check_source
 from loopwright.files import Unreadable, read_source, read_text, write_whole
+from loopwright.notation.hidden import named
 
 HELP = "check every rule for every size"
 EXAMPLE = "loopwright check examples/skerry-throw.loop"
@@ -57,8 +58,6 @@ def run(args: argparse.Namespace) -> int:
             say(f"loopwright: {error}")
             unread += 1
     if args.json:
-        import json
-
         files = [
             {
                 "file": c.source.name,
@@ -66,13 +65,12 @@ def run(args: argparse.Namespace) -> int:
             }
             for c in results
         ]
-        print(json.dumps({"files": files}, ensure_ascii=False, indent=2))
+        tell_json({"files": files})
     else:
         for checked in results:
             if checked.problems:
-                text = problems_text(checked.problems, checked.source, style(shown))
-                print(text, file=shown)
-            print(f"{checked.source.name}: {summary(checked.problems)}", file=shown)
+                show(checked.problems, checked.source, shown)
+            tell(f"{named(checked.source.name)}: {summary(checked.problems)}", shown)
     return BAD_CALL if unread else status_of(results)
 
 
@@ -86,12 +84,12 @@ def _fix(path: str, dry_run: bool, shown: TextIO) -> Checked:
     name, text = read_text(path)
     fixed = fix_text(name, text, check_source)
     if fixed.changes:
-        print(diff_of(name, text, fixed.text), end="", file=shown)
+        tell(diff_of(named(name), text, fixed.text), shown, end="")
         for change in fixed.changes:
-            print(f"{name}:{change.line}: {change.title} ({change.rule})", file=shown)
+            tell(f"{named(name)}:{change.line}: {change.title} ({change.rule})", shown)
     if dry_run:
         if fixed.changes:
-            print(f"{name}: left as it is; then {summary(fixed.checked.problems)}\n", file=shown)
+            tell(f"{named(name)}: left as it is; then {summary(fixed.checked.problems)}\n", shown)
         return fixed.before
     if path == "-":
         # As bytes, so that no line end is changed on its way.
@@ -102,7 +100,9 @@ def _fix(path: str, dry_run: bool, shown: TextIO) -> Checked:
         try:
             write_whole(Path(path), fixed.text.encode("utf-8"))
         except OSError as error:
-            raise Unreadable(f"{path} cannot be written: {error.strerror or error}") from None
+            raise Unreadable(
+                f"{named(path)} cannot be written: {error.strerror or error}"
+            ) from None
     if fixed.changes:
         print(file=shown)
     return fixed.checked

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import argparse
-import json
 
-from loopwright.commands.border import BAD_PATTERN, OK, read_and_check, say
+from loopwright.commands.border import BAD_PATTERN, OK, read_and_check, say, tell, tell_json
 
 HELP = "list what changed between two versions, in the words of the pattern"
 EXAMPLE = "loopwright compare printed.loop mended.loop"
@@ -32,10 +31,10 @@ def run(args: argparse.Namespace) -> int:
         told = [
             {"where": c.where, "was": c.was, "is": c.now, "sizes": list(c.sizes)} for c in changes
         ]
-        print(json.dumps({"changes": told}, ensure_ascii=False, indent=2))
+        tell_json({"changes": told})
     else:
         for change in changes:
-            print(change)
+            tell(str(change))
         if not changes:
             print("nothing that is printed has changed")
     return OK

@@ -6,6 +6,7 @@ import argparse
 import sys
 
 from loopwright.commands.border import OK, Usage
+from loopwright.notation.hidden import named
 
 HELP = "say what a rule means, with examples"
 EXAMPLE = "loopwright explain fill-uneven"
@@ -29,6 +30,6 @@ def run(args: argparse.Namespace) -> int:
     if rule is None:
         close = nearest(args.rule, [r.name for r in all_rules()])
         hint = f"; did you mean {close}?" if close else "; “loopwright explain” lists them"
-        raise Usage(f"there is no rule “{args.rule}”{hint}")
+        raise Usage(f"there is no rule “{named(args.rule)}”{hint}")
     sys.stdout.write(explain_text(rule))
     return OK

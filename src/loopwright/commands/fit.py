@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 import argparse
-import json
-import sys
 
-from loopwright.commands.border import BAD_PATTERN, OK, Usage, read_and_check, say
+from loopwright.commands.border import BAD_PATTERN, OK, Usage, read_and_check, say, tell, tell_json
+from loopwright.notation.hidden import named
 
 HELP = "list the counts that come near a width"
 EXAMPLE = "loopwright fit examples/skerry-throw.loop --width 150cm"
@@ -40,7 +39,7 @@ def run(args: argparse.Namespace) -> int:
         place = size_place(names, args.size)
         widths = one_a_size(args.width, "--width", names, args.size)
     except ValueError as error:
-        raise Usage(str(error)) from None
+        raise Usage(named(str(error))) from None
     found, without = fits(checked, widths)
     if place is not None:
         found = [fit for fit in found if place in fit.sizes]
@@ -52,11 +51,11 @@ def run(args: argparse.Namespace) -> int:
             say("loopwright: no width is stated; give one, as in --width 150cm")
         return BAD_PATTERN
     if args.json:
-        print(json.dumps(fit_json(checked, found), ensure_ascii=False, indent=2))
+        tell_json(fit_json(checked, found))
         return OK
     measure = checked.pattern.width
     inches_first = measure is not None and measure.unit in ("in", "yd")
-    sys.stdout.write(fit_table(checked, found, inches_first))
+    tell(fit_table(checked, found, inches_first), end="")
     if args.together:
         for size in range(len(names)) if place is None else (place,):
             width = next(fit.asked for fit in found if size in fit.sizes)
@@ -64,7 +63,7 @@ def run(args: argparse.Namespace) -> int:
             if both is None:
                 say("note: there is only one piece with a cast-on")
                 break
-            sys.stdout.write(together_text(both, names))
+            tell(together_text(both, names), end="")
     for piece in without:
         say(f"note: {piece.name.text} has no width of its own, so it is left out")
     return OK

@@ -6,9 +6,9 @@ import argparse
 import sys
 from pathlib import Path
 
-from loopwright.check.printing import problems_text
-from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, say, style
+from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, say, show, tell
 from loopwright.files import Unreadable, read_source, write_whole
+from loopwright.notation.hidden import named
 
 HELP = "lay sources out in the one way"
 EXAMPLE = "loopwright format examples/skerry-throw.loop"
@@ -36,8 +36,8 @@ def run(args: argparse.Namespace) -> int:
         parsed = parse(source)
         if parsed.recovered:
             unclear = [p for p in parsed.problems if p.is_error]
-            say(problems_text(unclear, source, style()))
-            say(f"loopwright: {source.name} was left as it is")
+            show(unclear, source)
+            say(f"loopwright: {named(source.name)} was left as it is")
             status = max(status, BAD_PATTERN)
             continue
         text = format_source(parsed)
@@ -48,8 +48,8 @@ def run(args: argparse.Namespace) -> int:
         elif text != raw and not args.check:
             write_whole(Path(path), text.encode("utf-8"))
         if text != raw and args.check:
-            print(f"{source.name}: would be laid out anew")
+            tell(f"{named(source.name)}: would be laid out anew")
             status = max(status, BAD_PATTERN)
         elif text != raw and path != "-":
-            print(f"{source.name}: laid out anew")
+            tell(f"{named(source.name)}: laid out anew")
     return status

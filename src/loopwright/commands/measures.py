@@ -7,9 +7,9 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from loopwright.check.checked import Checked
-from loopwright.check.printing import problems_text
-from loopwright.commands.border import Usage, report, say, style
+from loopwright.commands.border import Usage, report, say, show
 from loopwright.compile import check_source
+from loopwright.notation.hidden import named
 from loopwright.record import dataclass
 
 if TYPE_CHECKING:
@@ -66,9 +66,9 @@ def at_measures(
         )
         resized = resize(checked, wish, check_source)
     except ValueError as error:
-        raise Usage(str(error)) from None
+        raise Usage(named(str(error))) from None
     except CannotResize as error:
-        say(problems_text(error.problems, checked.source, style()))
+        show(error.problems, checked.source)
         say("loopwright: nothing was written")
         return None
     again = check_source(resized.source)

@@ -5,8 +5,9 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
-from loopwright.commands.border import OK, Usage
+from loopwright.commands.border import OK, Usage, tell
 from loopwright.files import write_whole
+from loopwright.notation.hidden import named
 
 HELP = "write a small, commented starter source"
 EXAMPLE = "loopwright new my-cloth.loop"
@@ -22,11 +23,14 @@ def run(args: argparse.Namespace) -> int:
     from loopwright.starter import starter
 
     path = Path(args.file)
+    if not path.name:
+        raise Usage("name the new file, as in my-cloth.loop")
     if not path.suffix:
         path = path.with_suffix(".loop")
     if path.exists() or path.is_symlink():
-        raise Usage(f"{path} is there already, and new never overwrites")
-    title = path.stem.replace("-", " ").replace("_", " ").title()
-    write_whole(path, starter(str(path), title).encode("utf-8"))
-    print(f"{path} is written; check it with: loopwright check {path}")
+        raise Usage(f"{named(str(path))} is there already, and new never overwrites")
+    name = named(str(path))
+    title = named(path.stem.replace("-", " ").replace("_", " ").title())
+    write_whole(path, starter(name, title).encode("utf-8"))
+    tell(f"{name} is written; check it with: loopwright check {name}")
     return OK

@@ -7,10 +7,11 @@ import sys
 from pathlib import Path
 
 from loopwright.check.checked import Checked
-from loopwright.commands.border import BAD_PATTERN, OK, Usage, report, say
+from loopwright.commands.border import BAD_PATTERN, OK, Usage, report, say, tell
 from loopwright.compile import check_source
 from loopwright.count.walk import Walk
 from loopwright.files import read_source, write_whole
+from loopwright.notation.hidden import named
 
 HELP = "draw the charts, a schematic or the cloth as it will look"
 EXAMPLE = "loopwright picture examples/skerry-throw.loop --what fabric -o throw.png"
@@ -64,7 +65,7 @@ def run(args: argparse.Namespace) -> int:
         data = _fabric(args, checked, size or 0)
     if args.output:
         write_whole(Path(args.output), data)
-        print(args.output)
+        tell(named(args.output))
         return OK
     if args.what == "fabric" and sys.stdout.isatty():
         raise Usage("a PNG is no text for a terminal; write it to a file with -o cloth.png")
@@ -93,7 +94,9 @@ def _sensible(args: argparse.Namespace) -> None:
         raise Usage(f"--seed takes a number from 0 to {_MOST_SEED:,}")
     suffix = _SUFFIX[args.what]
     if args.output and Path(args.output).suffix.lower() != suffix:
-        raise Usage(f"a {args.what} is written as {suffix}; {args.output} has another ending")
+        raise Usage(
+            f"a {args.what} is written as {suffix}; {named(args.output)} has another ending"
+        )
 
 
 def _place_of(kind: str, name: str | None, names: tuple[str, ...]) -> int | None:
@@ -103,7 +106,7 @@ def _place_of(kind: str, name: str | None, names: tuple[str, ...]) -> int | None
     for place, known in enumerate(names):
         if known.casefold() == name.casefold():
             return place
-    raise Usage(f"there is no {kind} “{name}”; the pattern has {', '.join(names) or 'none'}")
+    raise Usage(f"there is no {kind} “{named(name)}”; the pattern has {', '.join(names) or 'none'}")
 
 
 def _charts(args: argparse.Namespace, checked: Checked, size: int | None) -> str:
@@ -171,8 +174,8 @@ def _fabric(args: argparse.Namespace, checked: Checked, size: int) -> bytes:
         if args.palette is not None:
             choices += read_choices(read_source(args.palette).text, pattern)
     except ValueError as error:
-        where = f"{args.palette}, " if args.palette and str(error).startswith("line") else ""
-        raise Usage(f"{where}{error}") from None
+        where = f"{named(args.palette)}, " if args.palette and str(error).startswith("line") else ""
+        raise Usage(f"{where}{named(str(error))}") from None
     walks = _pieces(args, checked, size)
     if not walks:
         raise Usage("the pattern has no piece, so there is no cloth to draw")
@@ -181,6 +184,6 @@ def _fabric(args: argparse.Namespace, checked: Checked, size: int) -> bytes:
     try:
         fabric = fabric_of(pattern, walk, choices, args.seed, args.zoom)
     except (TooLarge, NotOneCloth) as error:
-        raise Usage(str(error)) from None
+        raise Usage(named(str(error))) from None
     say(fabric.words)
     return fabric.png

@@ -3,12 +3,21 @@
 from __future__ import annotations
 
 import argparse
-import json
 from typing import TYPE_CHECKING
 
-from loopwright.commands.border import BAD_PATTERN, OK, Usage, miscounted, report, say
+from loopwright.commands.border import (
+    BAD_PATTERN,
+    OK,
+    Usage,
+    miscounted,
+    report,
+    say,
+    tell,
+    tell_json,
+)
 from loopwright.compile import check_source
 from loopwright.files import read_source
+from loopwright.notation.hidden import named
 from loopwright.record import replace
 
 if TYPE_CHECKING:
@@ -64,7 +73,8 @@ def run(args: argparse.Namespace) -> int:
         say("loopwright: nothing was planned, because the pattern has errors")
         return BAD_PATTERN
     if args.size is not None and args.size not in pattern.sizes:
-        raise Usage(f"there is no size “{args.size}”; the pattern has {', '.join(pattern.sizes)}")
+        known = ", ".join(pattern.sizes)
+        raise Usage(f"there is no size “{named(args.size)}”; the pattern has {known}")
     sizes = yarn_report(pattern, checked.walks).sizes
     wanted = args.size or pattern.sizes[-1]
     size = next((s for s in sizes if s.name == wanted), None)
@@ -82,7 +92,7 @@ def run(args: argparse.Namespace) -> int:
         _none(wish, size, found)
         return BAD_PATTERN
     if args.json:
-        print(json.dumps(_json(wish, size, found, upper), ensure_ascii=False, indent=2))
+        tell_json(_json(wish, size, found, upper))
     else:
         _print(wish, size, found, upper)
     return OK
@@ -128,8 +138,8 @@ def _stocks(args: argparse.Namespace, pattern: Pattern) -> tuple[Stock, ...]:
         if name not in known:
             there = ", ".join(s.name.text for s in pattern.shades) or "none"
             raise Usage(
-                f"there is no shade “{name}”; the pattern has {there}\n"
-                f"  add a line to it, as in: shade {name} of YARN, colour #7a4b3c"
+                f"there is no shade “{named(name)}”; the pattern has {there}\n"
+                f"  add a line to it, as in: shade {named(name)} of YARN, colour #7a4b3c"
             )
     fed: dict[str, float] = {}
     for strand in pattern.strands:
@@ -151,22 +161,23 @@ def _balls(words: list[str] | None, names: list[str], fed: dict[str, float]) -> 
     if words is None:
         return {name: max(int(fed.get(name, 0.0) + 0.999), 1) for name in names}
     text = " ".join(words).strip()
-    first = text.split()[0]
-    if first.isdigit() and text.split()[1:] in ([], ["each"]):
-        return dict.fromkeys(names, _few(int(first)))
+    first, *more = text.split() or [""]
+    if first.isdecimal() and more in ([], ["each"]):
+        return dict.fromkeys(names, _few(first))
     out: dict[str, int] = {}
     for part in text.replace(" ", "").split(","):
         name, _, number = part.partition("=")
-        if name.casefold() not in names or not number.isdigit():
-            raise Usage(f"--balls {text}: write “2 each”, or “kelp=3,dune=2”")
-        out[name.casefold()] = _few(int(number))
+        if name.casefold() not in names or not number.isdecimal():
+            raise Usage(f"--balls {named(text)}: write “2 each”, or “kelp=3,dune=2”")
+        out[name.casefold()] = _few(number)
     missing = [name for name in names if name not in out]
     if missing:
         raise Usage(f"--balls says nothing of {', '.join(missing)}")
     return out
 
 
-def _few(number: int) -> int:
+def _few(text: str) -> int:
+    number = int(text) if len(text) < 10 else 0
     if not 1 <= number <= 100:
         raise Usage("a plan is made with 1 to 100 balls of a shade")
     return number
@@ -186,11 +197,13 @@ def _fixed(
         left, equals, right = (word.strip().casefold() for word in part.partition("="))
         strand, shade = (left, right) if equals else (strands[0], left)
         if strand not in strands:
-            raise Usage(f"{option}: there is no strand “{strand}”; there are {', '.join(strands)}")
-        named = next((s.shade for s in stocks if s.shade.casefold() == shade), None)
-        if named is None:
-            raise Usage(f"{option}: “{shade}” is not among the shades")
-        out[strand] = named
+            raise Usage(
+                f"{option}: there is no strand “{named(strand)}”; there are {', '.join(strands)}"
+            )
+        found = next((s.shade for s in stocks if s.shade.casefold() == shade), None)
+        if found is None:
+            raise Usage(f"{option}: “{named(shade)}” is not among the shades")
+        out[strand] = found
     return out
 
 
@@ -254,31 +267,31 @@ def _print(wish: Wish, size: SizeYarn, found: Found, upper: bool) -> None:
     from loopwright.yarn.plan import SCORE, contrasts
 
     pairs = [frozenset(p) for p in combinations([stock.shade for stock in wish.stocks], 2)]
-    print(f"size {size.name}; score: {SCORE}")
+    tell(f"size {size.name}; score: {SCORE}")
     if not upper:
-        print("These balls last at the middle figure only, not at the upper end of its range.")
+        tell("These balls last at the middle figure only, not at the upper end of its range.")
     for number, plan in enumerate(found.plans, 1):
-        print(f"\nplan {number}, score {plan.score:.1f}")
+        tell(f"\nplan {number}, score {plan.score:.1f}")
         for strand, turns in plan.turns:
-            print(f"  strand {wish.name(strand)} feeds {plan.feeds(strand)}")
+            tell(f"  strand {wish.name(strand)} feeds {plan.feeds(strand)}")
             joins = [str(turn.end) for turn in turns if turn.ends]
             if joins:
                 word = "join in row" if len(joins) == 1 else "joins in rows"
-                print(f"    {word} {', '.join(joins)}")
+                tell(f"    {word} {', '.join(joins)}")
         missed = [" and ".join(sorted(pair)) for pair in pairs if pair not in plan.met]
         text = f"  {len(plan.met)} of {len(pairs)} pairs of shades meet"
-        print(text + (f"; not {', '.join(missed)}" if missed and len(wish.strands) > 1 else ""))
+        tell(text + (f"; not {', '.join(missed)}" if missed and len(wish.strands) > 1 else ""))
         if plan.gap is not None:
-            print(f"  joins of different strands lie {plan.gap} rows apart or more")
+            tell(f"  joins of different strands lie {plan.gap} rows apart or more")
     if not found.exact:
-        print(f"\nThe search stopped after {found.steps:,} steps; there may be a better plan.")
+        tell(f"\nThe search stopped after {found.steps:,} steps; there may be a better plan.")
     rows = contrasts(wish.stocks)
     if rows:
         kinds = [sight.vision for sight in rows[0][2]]
-        print(f"\n{'contrast':<24}" + "".join(f"{kind:>15}" for kind in kinds))
+        tell(f"\n{'contrast':<24}" + "".join(f"{kind:>15}" for kind in kinds))
         for one, other, seen in rows:
             name = f"{one.shade}, {other.shade}"
             cells = "".join(
                 f"{f'{sight.ratio:.1f}' + (' close' if sight.close else ''):>15}" for sight in seen
             )
-            print(f"{name:<24}{cells}")
+            tell(f"{name:<24}{cells}")

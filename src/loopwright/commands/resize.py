@@ -4,14 +4,23 @@ from __future__ import annotations
 
 import argparse
 import difflib
-import json
 import sys
 from pathlib import Path
 
-from loopwright.commands.border import BAD_PATTERN, OK, Usage, miscounted, report, say
+from loopwright.commands.border import (
+    BAD_PATTERN,
+    OK,
+    Usage,
+    miscounted,
+    report,
+    say,
+    tell,
+    tell_json,
+)
 from loopwright.commands.measures import at_measures, wish_options
 from loopwright.compile import check_source
 from loopwright.files import read_source, write_whole
+from loopwright.notation.hidden import named
 
 HELP = "find the counts for a new width, length, gauge or size"
 EXAMPLE = (
@@ -75,18 +84,19 @@ def run(args: argparse.Namespace) -> int:
             "notes": list(result.notes),
             "source": result.source.text,
         }
-        print(json.dumps(figures, ensure_ascii=False, indent=2))
+        tell_json(figures)
     elif args.dry_run:
         say(table)
-        sys.stdout.write(_diff(checked.source.text, result.source.text, checked.source.name))
+        name = named(checked.source.name)
+        tell(_diff(checked.source.text, result.source.text, name), end="")
     elif path is not None:
-        print(table)
+        tell(table)
     else:
         # The new source is the result here, so the table goes where messages go.
         say(table)
         sys.stdout.write(result.source.text)
     if path is not None:
-        say(f"written: {path}")
+        say(f"written: {named(str(path))}")
     return OK
 
 
@@ -105,7 +115,7 @@ def _target(args: argparse.Namespace) -> Path | None:
         return None
     path = Path(args.file if args.in_place else args.output)
     if args.output and path.exists() and args.file != "-" and path.samefile(args.file):
-        raise Usage(f"{path} is the original; use --in-place to change it")
+        raise Usage(f"{named(str(path))} is the original; use --in-place to change it")
     return path
 
 

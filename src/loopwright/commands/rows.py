@@ -9,6 +9,7 @@ from loopwright.commands.border import BAD_PATTERN, report, say, status_of
 from loopwright.compile import check_source
 from loopwright.files import read_source
 from loopwright.notation.bounds import MAX_LISTED_ROWS
+from loopwright.notation.hidden import in_json, visible
 
 HELP = "list the count of every row, as the checker walked it"
 EXAMPLE = "loopwright rows examples/gull-hat.loop"
@@ -35,5 +36,5 @@ def run(args: argparse.Namespace) -> int:
         return BAD_PATTERN
     parts = rows_json(checked) if args.json else rows_table(checked)
     for part in parts:
-        sys.stdout.write(part)
+        sys.stdout.write(in_json(part) if args.json else visible(part))
     return status_of([checked])

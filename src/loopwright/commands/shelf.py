@@ -12,8 +12,9 @@ from pathlib import Path
 from typing import Protocol
 
 from loopwright.build import BuildOptions
-from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, Usage, say
+from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, Usage, say, tell
 from loopwright.files import write_inside
+from loopwright.notation.hidden import named
 from loopwright.shelf import (
     Done,
     Job,
@@ -48,7 +49,7 @@ def build_shelf(
     try:
         jobs = jobs_in(paths)
     except ValueError as error:
-        raise Usage(str(error)) from None
+        raise Usage(named(str(error))) from None
     record = Record(folder)
     todo = [job for job in jobs if not record.is_fresh(job, options)]
     by_path = {job.path: job for job in todo}
@@ -74,7 +75,7 @@ def build_shelf(
         if built:
             record.save()
     for failure in sorted(failures, key=lambda done: done.path):
-        print(f"failed: {failure.path}: {failure.trouble}")
+        tell(f"failed: {named(failure.path)}: {named(failure.trouble)}")
     print(f"{built} built, {len(jobs) - len(todo)} unchanged, {len(failures)} failed")
     if any(failure.lost for failure in failures):
         return BAD_CALL
@@ -92,7 +93,7 @@ def _results(
                 "--scheduler needs Dask's distributed scheduler: pip install 'loopwright[shelf]'"
             ) from None
         except OSError as error:
-            raise Usage(f"no scheduler answers at {scheduler}: {error}") from None
+            raise Usage(f"no scheduler answers at {named(scheduler)}: {error}") from None
         return
     number = min(workers_of(workers), len(jobs))
     yield from run_here(jobs, options) if number < 2 else run_in_pool(jobs, options, number)
@@ -124,7 +125,7 @@ class _Lines:
 
     def one(self, path: str, trouble: str) -> None:
         self.done += 1
-        say(f"[{self.done}/{self.total}] {path}{': failed' if trouble else ''}")
+        say(f"[{self.done}/{self.total}] {named(path)}{': failed' if trouble else ''}")
 
 
 @contextmanager

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import argparse
-import json
 import sys
 from typing import TYPE_CHECKING
 
-from loopwright.commands.border import BAD_PATTERN, Usage, report, say, status_of
+from loopwright.commands.border import BAD_PATTERN, Usage, report, say, status_of, tell, tell_json
 from loopwright.compile import check_source
 from loopwright.files import read_source
 from loopwright.notation.bounds import MAX_LISTED_ROWS
+from loopwright.notation.hidden import in_json, named, visible
 
 if TYPE_CHECKING:
     from loopwright.model.pattern import Pattern
@@ -57,12 +57,13 @@ def run(args: argparse.Namespace) -> int:
     try:
         other = read_other(args.other) if args.other is not None else None
     except ValueError as error:
-        raise Usage(str(error)) from None
+        raise Usage(named(str(error))) from None
     checked = check_source(read_source(args.file))
     report(checked)
     pattern = checked.pattern
     if args.size is not None and args.size not in pattern.sizes:
-        raise Usage(f"there is no size “{args.size}”; the pattern has {', '.join(pattern.sizes)}")
+        known = ", ".join(pattern.sizes)
+        raise Usage(f"there is no size “{named(args.size)}”; the pattern has {known}")
     found = yarn_report(pattern, checked.walks)
     if args.size is not None:
         found = replace(found, sizes=tuple(s for s in found.sizes if s.name == args.size))
@@ -92,12 +93,12 @@ def run(args: argparse.Namespace) -> int:
             raise Usage(f"there is no row {args.row:,}; the longest piece has {longest:,} rows")
         make = rows_json if args.json else rows_text
         for part in make(pattern, found, checked.walks, args.row or 1, args.row):
-            sys.stdout.write(part)
+            sys.stdout.write(in_json(part) if args.json else visible(part))
     elif args.json:
-        print(json.dumps(yarn_json(pattern, found), ensure_ascii=False, indent=2))
+        tell_json(yarn_json(pattern, found))
     else:
         for part in yarn_text(pattern, found):
-            sys.stdout.write(part)
+            tell(part, end="")
     return status_of([checked])
 
 
@@ -117,12 +118,12 @@ def _swap(pattern: Pattern, found: YarnReport, other: OtherYarn, as_json: bool) 
             }
             for swap in made
         ]
-        print(json.dumps({"sizes": sizes, "notes": questions}, ensure_ascii=False, indent=2))
+        tell_json({"sizes": sizes, "notes": questions})
         return
     print(f"in balls of {other.grams:g} g and {other.metres:g} m:")
     for swap in made:
         head = f"size {swap.size}: " if len(pattern.sizes) > 1 else ""
         balls = ", ".join(f"{shade} {number}" for shade, _, number in swap.shades)
-        print(f"  {head}{balls}")
+        tell(f"  {head}{balls}")
     for question in questions:
-        print(question)
+        tell(question)

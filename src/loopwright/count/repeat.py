@@ -220,10 +220,22 @@ class Repeater:
         """All the rows once, for every repeat of `over` at once."""
         entries: list[Entry] = []
         snags: list[Snag] = []
+        # Rows alike meet the same state again and again; one object stands for equal states, so
+        # that what such a row does to it is found by their ids.
+        met: dict[tuple[int, int], tuple[Outcome, Live, Affine, Affine]] = {}
+        same: dict[Live, Live] = {state: state}
         for index, (row, tape) in enumerate(pairs):
+            known = met.get((id(tape), id(state)))
+            if known is not None:
+                outcome, state, start, end = known
+                entries.append(
+                    Entry(row, start, end, outcome.fills, outcome.yarn, False, tape.turns)
+                )
+                continue
             start = total(state)
             outcome = self.once(tape, state) if over is ONCE else work_row(tape, state, over)
             bad = outcome.misfit is not None
+            before = state
             if outcome.misfit is not None:
                 snags.append(
                     Snag(outcome.misfit.kind, row, tape, index, outcome.misfit.n, outcome.misfit)
@@ -234,9 +246,11 @@ class Repeater:
                 state = _most_likely(row, tape, state, after, in_round)
             else:
                 state = outcome.after(state, in_round)
-            entries.append(
-                Entry(row, start, total(state), outcome.fills, outcome.yarn, bad, tape.turns)
-            )
+            state = same.setdefault(state, state)
+            end = total(state)
+            if not bad:
+                met[id(tape), id(before)] = (outcome, state, start, end)
+            entries.append(Entry(row, start, end, outcome.fills, outcome.yarn, bad, tape.turns))
         return tuple(entries), state, snags
 
     def _evenly(

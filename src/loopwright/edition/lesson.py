@@ -10,6 +10,7 @@ from loopwright.count.walk import Walk
 from loopwright.edition.catalogue import Catalogue
 from loopwright.edition.document import Document
 from loopwright.edition.pitfalls import Point, points_of
+from loopwright.edition.render import clean_text
 from loopwright.edition.techniques import CABLE_NEEDLE, Met, Technique, met_in
 from loopwright.edition.voice import Voice
 from loopwright.model.pattern import Pattern
@@ -106,7 +107,7 @@ def render_lesson(lessons: tuple[Lesson, ...]) -> str:
             say("{where}: {text}", where=point.where, text=point.text) for point in lesson.points
         ] or [say("Nothing stands out.")]
         out += ["", ""]
-    lines = [" ".join("".join(c if c.isprintable() else " " for c in line).split()) for line in out]
+    lines = [" ".join(clean_text(line).split()) for line in out]
     return "\n".join(lines).strip() + "\n"
 
 

@@ -7,12 +7,14 @@ or chooses a word of the pattern; the headings below are the only words the layo
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from functools import cache
 from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeVar
 
 from loopwright.edition.catalogue import Catalogue
+from loopwright.edition.direction import cut, direction, joined
 from loopwright.record import names_of, replace
 
 if TYPE_CHECKING:
@@ -62,9 +64,10 @@ HEADINGS = {
     "colon": ":",
 }
 
-# Controls (a terminal escape, a NUL), line and paragraph separators, lone surrogates and
-# non-characters: none is text for a reader, and the XML metadata of a PDF may not hold them.
-_NOT_TEXT = re.compile("[\x00-\x1f\x7f-\x9f\u2028\u2029\ud800-\udfff\ufffe\uffff]")
+# Controls (a terminal escape, a NUL), line and paragraph separators, what turns the direction of
+# words, lone surrogates and non-characters: none is text for a reader, and the XML metadata of a
+# PDF may not hold them. (The isolates U+2068 and U+2069 are those of `edition.direction`.)
+_NOT_TEXT = re.compile("[\x00-\x1f\x7f-\x9f\u2028-\u202e\u2066\u2067\ud800-\udfff\ufffe\uffff]")
 _COLOUR = re.compile(r"#[0-9a-fA-F]{6}")
 _FIGURE = r"(?:[0-9][0-9.,]*[½¼¾⅓⅔⅛⅜⅝⅞]?|[½¼¾⅓⅔⅛⅜⅝⅞])"
 _FIGURES = rf"{_FIGURE}(?: \({_FIGURE}(?:(?:,|\u00a0?;) {_FIGURE})*\))?"
@@ -91,20 +94,45 @@ def headings(catalogue: Catalogue) -> dict[str, str]:
 
 def clean(doc: Document) -> Document:
     """The same document with each control character in its strings made a space."""
-    cleaned = _clean(doc)
+    cleaned = _mapped(doc, clean_text)
     assert type(cleaned) is type(doc)
     return cleaned
 
 
-def _clean(value: Any) -> Any:
+def clean_text(text: str) -> str:
+    """A text with each control character in it made a space."""
+    return _NOT_TEXT.sub(" ", text)
+
+
+def set_apart(doc: Document, apart: Callable[[str], str] | None) -> Document:
+    """The same document with its right-to-left texts set apart (see `edition.direction`).
+
+    A picture's texts stand alone each, so none is changed.
+    """
+    if apart is None:
+        return doc
+    made = _mapped(doc, lambda text: text if text.startswith("<svg") else apart(text))
+    assert type(made) is type(doc)
+    return made
+
+
+def _mapped(value: Any, change: Callable[[str], str]) -> Any:
+    """A record with each string in it changed; its words of a language stay."""
     if isinstance(value, str):
-        return _NOT_TEXT.sub(" ", value)
+        return change(value)
     if isinstance(value, tuple):
-        return tuple(_clean(item) for item in value)
+        return tuple(_mapped(item, change) for item in value)
     names = names_of(value)
     if names is None or isinstance(value, Catalogue):
         return value
-    return replace(value, **{name: _clean(getattr(value, name)) for name in names})
+    return replace(value, **{name: _mapped(getattr(value, name), change) for name in names})
+
+
+def dir_of(text: str) -> Markup:
+    """`` dir="rtl"`` for an element whose text runs from right to left, else nothing."""
+    from markupsafe import Markup
+
+    return Markup(' dir="rtl"' if direction(text) else "")
 
 
 def colours(values: tuple[str, ...]) -> tuple[str, ...]:
@@ -311,9 +339,12 @@ def environment() -> Environment:
         boxes=boxes,
         charts_apart=charts_apart,
         colours=colours,
+        cut=cut,
+        dir_of=dir_of,
         drawing=drawing,
         halves=halves,
         hang=hang,
+        joined=joined,
         kept_together=kept_together,
         measures=measures,
         pairs=pairs,

@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from loopwright.edition.aloud import aloud, in_full
 from loopwright.edition.catalogue import ENGLISH, Catalogue
-from loopwright.edition.render import clean, headings
+from loopwright.edition.render import clean, clean_text, headings
 from loopwright.edition.voice import MODIFIERS, Unit, Voice
 from loopwright.facts.tables import table
 from loopwright.model.stitch import Stitch
@@ -367,4 +367,4 @@ def _ended(text: str) -> str:
 
 
 def _text(text: str) -> str:
-    return " ".join(re.sub("[\x00-\x1f\x7f-\x9f\u2028\u2029\ud800-\udfff]", " ", text).split())
+    return " ".join(clean_text(text).split())

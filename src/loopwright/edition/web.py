@@ -16,6 +16,7 @@ from hashlib import sha256
 from typing import TYPE_CHECKING, Any
 
 from loopwright.edition.catalogue import Catalogue
+from loopwright.edition.direction import joined
 from loopwright.edition.html import body_of, shell_of
 from loopwright.edition.render import clean, headings, template_folder
 from loopwright.edition.structured import structured
@@ -75,11 +76,20 @@ def render_page(doc: Document, sizes: Sequence[Document] = ()) -> str:
         "script": _text_of("web.js"),
         "allowed": _allowed(),
         "data": _json(data),
-        "structured": _json(structured(shown, version)),
+        "structured": _json(_whole(structured(shown, version))),
         "names": names if alone else [],
         "words": words,
     }
     return shell_of(shown, heading, body, web)
+
+
+def _whole(value: Any) -> Any:
+    """The same data with no text set apart in another: nobody shows them as they stand."""
+    if isinstance(value, str):
+        return joined(value)
+    if isinstance(value, list):
+        return [_whole(item) for item in value]
+    return {k: _whole(v) for k, v in value.items()} if isinstance(value, dict) else value
 
 
 def _parted(base: str, pages: Sequence[str]) -> tuple[list[str], list[list[list[int]]]]:

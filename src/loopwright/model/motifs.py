@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from loopwright.model.blocks import MotifBlock, edge_of
+from loopwright.model.free import Free
 from loopwright.model.notebook import Notebook
 from loopwright.model.pattern import Motif, Row, RowClash, RowGap
 from loopwright.model.rows import NOT_A_ROW, Bodies, no_such_row, refer_to_strand, row_of
@@ -40,6 +41,7 @@ class _Given:
     """
 
     rows: dict[int, _Line] = field(default_factory=dict)
+    free: Free = field(default_factory=Free)
     every: list[_Line] = field(default_factory=list)
     clashes: list[_Clash] = field(default_factory=list)
     nameless: bool = False
@@ -113,13 +115,16 @@ def _add(given: _Given, line: _Line, part: tree.RowSpan, notes: Notebook) -> Non
     if high > MAX_MOTIF_ROWS or low < 1 or high < low:
         _bad_numbers(part, line.base, low, high, notes)
         return
-    said = False
-    for number in range(low, high + 1):
-        if number not in given.rows:
-            given.rows[number] = line
-        elif not said:
-            said = True
-            given.clashes.append((number, line.span, given.rows[number].span))
+    number = given.free.at_or_above(low)
+    taken = low if number > low else None
+    while number <= high:
+        given.rows[number] = line
+        after = number + 1
+        number = given.free.take(number)
+        if taken is None and after < number and after <= high:
+            taken = after
+    if taken is not None:
+        given.clashes.append((taken, line.span, given.rows[taken].span))
 
 
 def _bad_numbers(part: tree.RowSpan, base: int, low: int, high: int, notes: Notebook) -> None:

@@ -129,15 +129,16 @@ def motifs__Line(given):
 
 
 def motifs__Given(given):
-    def __init__(self, rows=UNSET, every=UNSET, clashes=UNSET, nameless=given['nameless'], in_round=given['in_round']):
+    def __init__(self, rows=UNSET, free=UNSET, every=UNSET, clashes=UNSET, nameless=given['nameless'], in_round=given['in_round']):
         self.rows = given['rows']() if rows is UNSET else rows
+        self.free = given['free']() if free is UNSET else free
         self.every = given['every']() if every is UNSET else every
         self.clashes = given['clashes']() if clashes is UNSET else clashes
         self.nameless = nameless
         self.in_round = in_round
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.rows, self.every, self.clashes, self.nameless, self.in_round) == (other.rows, other.every, other.clashes, other.nameless, other.in_round)
+            return (self.rows, self.free, self.every, self.clashes, self.nameless, self.in_round) == (other.rows, other.free, other.every, other.clashes, other.nameless, other.in_round)
         return NotImplemented
     return {'__init__': __init__, '__eq__': __eq__}
 
@@ -490,7 +491,7 @@ RECORDS = {
     "build.Built": ("fe: pattern problems", build_Built),
     "header.Header": ("e: texts~default_factory once~default_factory gauges~default_factory swatches~default_factory needles~default_factory", header_Header),
     "motifs._Line": ("fe: placed node", motifs__Line),
-    "motifs._Given": ("e: rows~default_factory every~default_factory clashes~default_factory nameless= in_round=", motifs__Given),
+    "motifs._Given": ("e: rows~default_factory free~default_factory every~default_factory clashes~default_factory nameless= in_round=", motifs__Given),
     "pattern.Yarn": ("fe: name text grams metres weight fibre span", pattern_Yarn),
     "pattern.Shade": ("fe: name text yarn colour stripes span", pattern_Shade),
     "pattern.Strand": ("fe: name feeds span", pattern_Strand),

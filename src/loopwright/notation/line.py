@@ -2,18 +2,15 @@
 
 from __future__ import annotations
 
-import re
-
 from loopwright.notation.bounds import MAX_LINE, MAX_NESTING
 from loopwright.notation.grammar import line_reader
+from loopwright.notation.hidden import is_hidden
 from loopwright.notation.lalr import Unread
 from loopwright.notation.source import Span
 from loopwright.problem import ERROR, Problem
 
 LOWER = str.maketrans("ABCDEFGHIJKLMNOPQRSTUVWXYZ", "abcdefghijklmnopqrstuvwxyz")
 """The parser sees a line in small letters; no character moves."""
-
-_CONTROL = re.compile(r"[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\u202a-\u202e\u2066-\u2069]")
 
 
 def split_comment(line: str) -> tuple[str, str]:
@@ -30,7 +27,7 @@ def reads(code: str) -> bool:
     """Whether a line, without its comment, follows the notation."""
     code, _ = split_comment(code)
     code = code.strip()
-    if not code or before_parsing(code, 0) is not None:
+    if not code or is_hidden(code) or before_parsing(code, 0) is not None:
         return False
     reader, shaper = line_reader()
     shaper.original = code
@@ -45,7 +42,7 @@ def reads(code: str) -> bool:
 
 
 def before_parsing(code: str, base: int) -> Problem | None:
-    """What must be said before the parser sees the line: control characters, size, nesting."""
+    """What must be said before the parser sees the line: size, nesting."""
     if len(code) > MAX_LINE:
         return Problem(
             "number-too-big",
@@ -54,17 +51,6 @@ def before_parsing(code: str, base: int) -> Problem | None:
             f"This line has {len(code):,} characters; a line may have {MAX_LINE:,}.",
             Span(base, base + 40),
             help="split the row into groups, or use a fill between stars.",
-        )
-    control = _CONTROL.search(code)
-    if control:
-        return Problem(
-            "line-unclear",
-            ERROR,
-            "a character that cannot be seen",
-            f"There is a control character here (U+{ord(control.group()):04X}), which no pattern "
-            "needs and which can make a line look other than it is.",
-            Span(base + control.start(), base + control.end()),
-            help="delete it.",
         )
     if code.count("(") <= MAX_NESTING:
         return None

@@ -7,6 +7,7 @@ from typing import Any
 
 from loopwright.notation.bounds import MAX_UNCLEAR_CHARACTERS, MAX_UNCLEAR_LINES
 from loopwright.notation.grammar import line_reader
+from loopwright.notation.hidden import hidden_lines, hidden_words
 from loopwright.notation.lalr import Memo, Unread
 from loopwright.notation.line import LOWER, before_parsing, split_comment
 from loopwright.notation.source import Source, Span
@@ -62,10 +63,19 @@ def parse(source: Source) -> Parsed:
     tokens: Memo = {}
     unclear = unclear_length = 0
     starts = source.line_starts
+    hidden = hidden_lines(source)
     for number, (base, line) in enumerate(zip(starts, source.text.split("\n"), strict=True), 1):
         known = plain.get(line)
         if known is not None:
             placed.append(Placed(number, base, known))
+            continue
+        if hidden and number in hidden:
+            problems.append(hidden[number])
+            unclear += 1
+            unclear_length += len(line)
+            if unclear > MAX_UNCLEAR_LINES or unclear_length > MAX_UNCLEAR_CHARACTERS:
+                problems.append(_gave_up(unclear, number, len(starts), base, line))
+                break
             continue
         code = line
         if "--" in line:
@@ -101,6 +111,7 @@ def parse(source: Source) -> Parsed:
         for length, span in found.size_lists:
             size_lists.append((length, span.shifted(base) if is_row else span))
         placed.append(Placed(number, base, found.statement))
+    problems += hidden_words(source, hidden, split_comment)
     return Parsed(source, tuple(placed), tuple(problems), unclear > 0, tuple(size_lists))
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from loopwright.model.pattern import Pattern
+from loopwright.notation.hidden import visible
 from loopwright.picture.thread import Colours
 from loopwright.record import dataclass
 
@@ -55,7 +56,8 @@ def read_choices(text: str, pattern: Pattern) -> list[Choice]:
             continue
         name, sign, rest = content.partition(":")
         try:
-            choice = read_choice(rest if sign else content, pattern, name.strip() if sign else "")
+            shown = visible(name.strip()) if sign else ""
+            choice = read_choice(rest if sign else content, pattern, shown)
         except ValueError as error:
             raise ValueError(f"line {number}: {error}") from None
         choices.append(choice)

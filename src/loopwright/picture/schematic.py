@@ -12,6 +12,7 @@ from html import escape
 from loopwright.count.walk import Walk
 from loopwright.fit.units import cm, inches
 from loopwright.model.pattern import Pattern
+from loopwright.notation.hidden import isolated
 from loopwright.picture.outline import Outline, outline_of
 from loopwright.picture.svg import FACE, FRAME, INK, QUIET
 from loopwright.picture.symbols import number
@@ -275,5 +276,5 @@ def _line(x: float, y: float, text: str, size: float, colour: str, bold: bool = 
     weight = ' font-weight="600"' if bold else ""
     return (
         f'<text x="{number(x)}" y="{number(y)}" font-size="{number(size)}" fill="{colour}"{weight}>'
-        f"{escape(text)}</text>"
+        f"{escape(isolated(text))}</text>"
     )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from html import escape
 
+from loopwright.notation.hidden import isolated
 from loopwright.picture.chart import Chart
 from loopwright.picture.faces import KeyEntry
 from loopwright.picture.svg import (
@@ -38,7 +39,7 @@ class _Page:
         weight = ' font-weight="600"' if bold else ""
         self.parts.append(
             f'<text x="{number(x)}" y="{number(self.y)}" font-size="{number(size)}" '
-            f'fill="{colour}"{weight}>{escape(text)}</text>'
+            f'fill="{colour}"{weight}>{escape(isolated(text))}</text>'
         )
         self.width = max(self.width, x + len(text) * size * _LETTER)
 

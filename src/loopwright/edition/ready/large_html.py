@@ -15,6 +15,18 @@ def root(context, missing=missing):
     l_0_doc = resolve('doc')
     l_0_css = resolve('css')
     l_0_blocks = resolve('blocks')
+    try:
+        t_1 = environment.filters['dir_of']
+    except KeyError:
+        @internalcode
+        def t_1(*unused):
+            raise TemplateRuntimeError("No filter named 'dir_of' found.")
+    try:
+        t_2 = environment.filters['joined']
+    except KeyError:
+        @internalcode
+        def t_2(*unused):
+            raise TemplateRuntimeError("No filter named 'joined' found.")
     pass
     yield '<!DOCTYPE html>\n<html lang="'
     yield escape(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'language'))
@@ -22,10 +34,10 @@ def root(context, missing=missing):
     if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'designer'):
         pass
         yield '<meta name="author" content="'
-        yield escape(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'designer'))
+        yield escape(t_2(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'designer')))
         yield '">\n'
     yield '<title>'
-    yield escape(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'))
+    yield escape(t_2(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title')))
     yield '</title>\n<style>\n'
     yield escape((undefined(name='css') if l_0_css is missing else l_0_css))
     yield '</style>\n</head>\n<body>\n<main>\n'
@@ -36,6 +48,7 @@ def root(context, missing=missing):
             pass
             yield '<h'
             yield escape(environment.getattr(l_1_block, 'level'))
+            yield escape(t_1(environment.getattr(l_1_block, 'text')))
             if environment.getattr(l_1_block, 'anchor'):
                 pass
                 yield ' id="'
@@ -62,13 +75,15 @@ def root(context, missing=missing):
             yield '</p>\n'
         else:
             pass
-            yield '<p>'
+            yield '<p'
+            yield escape(t_1(environment.getattr(l_1_block, 'text')))
+            yield '>'
             yield escape(environment.getattr(l_1_block, 'text'))
             yield '</p>\n'
     l_1_block = missing
     yield '</main>\n</body>\n</html>\n'
 
 blocks = {}
-debug_info = '2=15&9=17&10=20&12=23&14=25&18=27&19=30&20=33&21=44&22=47&23=51&24=54&26=61'
+debug_info = '2=27&9=29&10=32&12=35&14=37&18=39&19=42&20=45&21=57&22=60&23=64&24=67&26=74'
 
-MARK = '3.1.6 944 cc400b11'
+MARK = '3.1.6 1004 23e7a7e8'

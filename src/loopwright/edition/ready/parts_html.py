@@ -40,135 +40,141 @@ def root(context, missing=missing):
         def t_4(*unused):
             raise TemplateRuntimeError("No filter named 'colours' found.")
     try:
-        t_5 = environment.filters['drawing']
+        t_5 = environment.filters['cut']
     except KeyError:
         @internalcode
         def t_5(*unused):
-            raise TemplateRuntimeError("No filter named 'drawing' found.")
+            raise TemplateRuntimeError("No filter named 'cut' found.")
     try:
-        t_6 = environment.filters['halves']
+        t_6 = environment.filters['dir_of']
     except KeyError:
         @internalcode
         def t_6(*unused):
-            raise TemplateRuntimeError("No filter named 'halves' found.")
+            raise TemplateRuntimeError("No filter named 'dir_of' found.")
     try:
-        t_7 = environment.filters['hang']
+        t_7 = environment.filters['drawing']
     except KeyError:
         @internalcode
         def t_7(*unused):
-            raise TemplateRuntimeError("No filter named 'hang' found.")
+            raise TemplateRuntimeError("No filter named 'drawing' found.")
     try:
-        t_8 = environment.filters['join']
+        t_8 = environment.filters['halves']
     except KeyError:
         @internalcode
         def t_8(*unused):
-            raise TemplateRuntimeError("No filter named 'join' found.")
+            raise TemplateRuntimeError("No filter named 'halves' found.")
     try:
-        t_9 = environment.filters['kept_together']
+        t_9 = environment.filters['hang']
     except KeyError:
         @internalcode
         def t_9(*unused):
-            raise TemplateRuntimeError("No filter named 'kept_together' found.")
+            raise TemplateRuntimeError("No filter named 'hang' found.")
     try:
-        t_10 = environment.filters['length']
+        t_10 = environment.filters['join']
     except KeyError:
         @internalcode
         def t_10(*unused):
-            raise TemplateRuntimeError("No filter named 'length' found.")
+            raise TemplateRuntimeError("No filter named 'join' found.")
     try:
-        t_11 = environment.filters['list']
+        t_11 = environment.filters['kept_together']
     except KeyError:
         @internalcode
         def t_11(*unused):
-            raise TemplateRuntimeError("No filter named 'list' found.")
+            raise TemplateRuntimeError("No filter named 'kept_together' found.")
     try:
-        t_12 = environment.filters['measures']
+        t_12 = environment.filters['length']
     except KeyError:
         @internalcode
         def t_12(*unused):
-            raise TemplateRuntimeError("No filter named 'measures' found.")
+            raise TemplateRuntimeError("No filter named 'length' found.")
     try:
-        t_13 = environment.filters['pairs']
+        t_13 = environment.filters['list']
     except KeyError:
         @internalcode
         def t_13(*unused):
-            raise TemplateRuntimeError("No filter named 'pairs' found.")
+            raise TemplateRuntimeError("No filter named 'list' found.")
     try:
-        t_14 = environment.filters['reads_first']
+        t_14 = environment.filters['measures']
     except KeyError:
         @internalcode
         def t_14(*unused):
-            raise TemplateRuntimeError("No filter named 'reads_first' found.")
+            raise TemplateRuntimeError("No filter named 'measures' found.")
     try:
-        t_15 = environment.filters['selectattr']
+        t_15 = environment.filters['pairs']
     except KeyError:
         @internalcode
         def t_15(*unused):
-            raise TemplateRuntimeError("No filter named 'selectattr' found.")
+            raise TemplateRuntimeError("No filter named 'pairs' found.")
     try:
-        t_16 = environment.filters['shade_columns']
+        t_16 = environment.filters['reads_first']
     except KeyError:
         @internalcode
         def t_16(*unused):
-            raise TemplateRuntimeError("No filter named 'shade_columns' found.")
+            raise TemplateRuntimeError("No filter named 'reads_first' found.")
     try:
-        t_17 = environment.filters['soft']
+        t_17 = environment.filters['selectattr']
     except KeyError:
         @internalcode
         def t_17(*unused):
-            raise TemplateRuntimeError("No filter named 'soft' found.")
+            raise TemplateRuntimeError("No filter named 'selectattr' found.")
     try:
-        t_18 = environment.filters['strand_column']
+        t_18 = environment.filters['shade_columns']
     except KeyError:
         @internalcode
         def t_18(*unused):
-            raise TemplateRuntimeError("No filter named 'strand_column' found.")
+            raise TemplateRuntimeError("No filter named 'shade_columns' found.")
     try:
-        t_19 = environment.filters['tagged']
+        t_19 = environment.filters['soft']
     except KeyError:
         @internalcode
         def t_19(*unused):
-            raise TemplateRuntimeError("No filter named 'tagged' found.")
+            raise TemplateRuntimeError("No filter named 'soft' found.")
     try:
-        t_20 = environment.filters['tens']
+        t_20 = environment.filters['strand_column']
     except KeyError:
         @internalcode
         def t_20(*unused):
-            raise TemplateRuntimeError("No filter named 'tens' found.")
+            raise TemplateRuntimeError("No filter named 'strand_column' found.")
     try:
-        t_21 = environment.filters['truncate']
+        t_21 = environment.filters['tagged']
     except KeyError:
         @internalcode
         def t_21(*unused):
-            raise TemplateRuntimeError("No filter named 'truncate' found.")
+            raise TemplateRuntimeError("No filter named 'tagged' found.")
+    try:
+        t_22 = environment.filters['tens']
+    except KeyError:
+        @internalcode
+        def t_22(*unused):
+            raise TemplateRuntimeError("No filter named 'tens' found.")
     pass
     def macro(l_1_values):
-        t_22 = []
+        t_23 = []
         if l_1_values is missing:
             l_1_values = undefined("parameter 'values' was not provided", name='values')
         pass
         if t_4(l_1_values):
             pass
-            t_22.append(
+            t_23.append(
                 '<span class="swatch" aria-hidden="true">',
             )
             for l_2_value in t_4(l_1_values):
                 _loop_vars = {}
                 pass
-                t_22.extend((
+                t_23.extend((
                     '<span style="background:',
                     escape(l_2_value),
                     '"></span>',
                 ))
             l_2_value = missing
-            t_22.append(
+            t_23.append(
                 '</span>',
             )
-        return concat(t_22)
+        return concat(t_23)
     context.exported_vars.add('swatch')
     context.vars['swatch'] = l_0_swatch = Macro(environment, macro, 'swatch', ('values',), False, False, False, context.eval_ctx.autoescape)
     def macro(l_1_name, l_1_items, l_1_class):
-        t_23 = []
+        t_24 = []
         if l_1_name is missing:
             l_1_name = undefined("parameter 'name' was not provided", name='name')
         if l_1_items is missing:
@@ -178,7 +184,7 @@ def root(context, missing=missing):
         pass
         if l_1_items:
             pass
-            t_23.extend((
+            t_24.extend((
                 '<section class="',
                 escape(l_1_name),
                 escape((' ' if l_1_class else cond_expr_undefined("the inline if-expression on line 8 in 'parts.html' evaluated to false and no else section was defined."))),
@@ -193,54 +199,56 @@ def root(context, missing=missing):
                 l_2_web = resolve('web')
                 _loop_vars = {}
                 pass
-                t_23.extend((
-                    '<p>',
-                    escape(t_12(l_2_item, (undefined(name='web') if l_2_web is missing else l_2_web))),
+                t_24.extend((
+                    '<p',
+                    escape(t_6(l_2_item)),
+                    '>',
+                    escape(t_14(l_2_item, (undefined(name='web') if l_2_web is missing else l_2_web))),
                     '</p>\n',
                 ))
             l_2_item = l_2_web = missing
-            t_23.append(
+            t_24.append(
                 '</section>\n',
             )
-        return concat(t_23)
+        return concat(t_24)
     context.exported_vars.add('listed')
     context.vars['listed'] = l_0_listed = Macro(environment, macro, 'listed', ('name', 'items', 'class'), False, False, False, context.eval_ctx.autoescape)
     def macro():
-        t_24 = []
+        t_25 = []
         pass
-        t_24.extend((
+        t_25.extend((
             '<section class="finished">\n<h2 id="finished">',
             escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'finished')),
             '</h2>\n<div class="wide" role="region" aria-labelledby="finished" tabindex="0">\n<table>\n',
         ))
         if environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'caption'):
             pass
-            t_24.extend((
+            t_25.extend((
                 '<caption>',
                 escape(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'caption')),
                 '</caption>\n',
             ))
-        t_24.append(
+        t_25.append(
             '<thead><tr>',
         )
         for l_2_cell in environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head'):
             l_2_web = resolve('web')
             _loop_vars = {}
             pass
-            t_24.extend((
+            t_25.extend((
                 '<th scope="col">',
-                escape(t_12(t_17(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web))),
+                escape(t_14(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web))),
                 '</th>',
             ))
         l_2_cell = l_2_web = missing
-        t_24.append(
+        t_25.append(
             '</tr></thead>\n<tbody>\n',
         )
         l_2_loop = missing
         for l_2_row, l_2_loop in LoopContext(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'rows'), undefined):
             _loop_vars = {}
             pass
-            t_24.append(
+            t_25.append(
                 '<tr>',
             )
             l_3_loop = missing
@@ -250,41 +258,41 @@ def root(context, missing=missing):
                 pass
                 if (environment.getattr(l_3_loop, 'first') and environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')):
                     pass
-                    t_24.extend((
+                    t_25.extend((
                         '<th scope="row">',
-                        escape(t_12(t_17(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
+                        escape(t_14(t_19(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
                         '</th>',
                     ))
                 else:
                     pass
-                    t_24.extend((
+                    t_25.extend((
                         '<td>',
-                        escape(t_12(t_17(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
+                        escape(t_14(t_19(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
                         '</td>',
                     ))
             l_3_loop = l_3_cell = l_3_web = missing
-            t_24.append(
+            t_25.append(
                 '</tr>\n',
             )
         l_2_loop = l_2_row = missing
-        t_24.append(
+        t_25.append(
             '</tbody>\n</table>\n</div>\n</section>\n',
         )
-        return concat(t_24)
+        return concat(t_25)
     context.exported_vars.add('finished_table')
     context.vars['finished_table'] = l_0_finished_table = Macro(environment, macro, 'finished_table', (), False, False, False, context.eval_ctx.autoescape)
     def macro():
-        t_25 = []
+        t_26 = []
         pass
-        t_25.extend((
-            escape((environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note') if t_11(context.eval_ctx, t_15(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'sided')) else environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note_round'))),
-            escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_frame'), )) if t_11(context.eval_ctx, t_15(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'framed')) else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
+        t_26.extend((
+            escape((environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note') if t_13(context.eval_ctx, t_17(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'sided')) else environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note_round'))),
+            escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_frame'), )) if t_13(context.eval_ctx, t_17(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'framed')) else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
         ))
-        return concat(t_25)
+        return concat(t_26)
     context.exported_vars.add('chart_note')
     context.vars['chart_note'] = l_0_chart_note = Macro(environment, macro, 'chart_note', (), False, False, False, context.eval_ctx.autoescape)
     def macro(l_1_chart, l_1_number, l_1_level, l_1_explained):
-        t_26 = []
+        t_27 = []
         l_1_web = resolve('web')
         if l_1_chart is missing:
             l_1_chart = undefined("parameter 'chart' was not provided", name='chart')
@@ -295,20 +303,20 @@ def root(context, missing=missing):
         if l_1_explained is missing:
             l_1_explained = False
         pass
-        t_26.extend((
+        t_27.extend((
             '<div class="charted',
             escape((' wide-chart' if environment.getattr(l_1_chart, 'wide') else cond_expr_undefined("the inline if-expression on line 38 in 'parts.html' evaluated to false and no else section was defined."))),
-            escape((' long-chart' if (t_10(environment.getattr(l_1_chart, 'strips')) > 1) else cond_expr_undefined("the inline if-expression on line 38 in 'parts.html' evaluated to false and no else section was defined."))),
+            escape((' long-chart' if (t_12(environment.getattr(l_1_chart, 'strips')) > 1) else cond_expr_undefined("the inline if-expression on line 38 in 'parts.html' evaluated to false and no else section was defined."))),
             '"',
         ))
         if (undefined(name='web') if l_1_web is missing else l_1_web):
             pass
-            t_26.extend((
+            t_27.extend((
                 ' data-motif="',
                 escape(environment.getattr(l_1_chart, 'motif')),
                 '"',
             ))
-        t_26.extend((
+        t_27.extend((
             '>\n<h',
             escape(l_1_level),
             ' class="chart-title" id="chart-',
@@ -324,12 +332,12 @@ def root(context, missing=missing):
         ))
         if l_1_explained:
             pass
-            t_26.extend((
+            t_27.extend((
                 '<p class="quiet reading">',
                 escape(context.call((undefined(name='chart_note') if l_0_chart_note is missing else l_0_chart_note))),
                 '</p>\n',
             ))
-        t_26.extend((
+        t_27.extend((
             '<div class="with-key">\n<div class="strips" role="region" aria-labelledby="chart-',
             escape(l_1_number),
             '" tabindex="0">\n',
@@ -337,29 +345,29 @@ def root(context, missing=missing):
         for (l_2_part, l_2_strip) in environment.getattr(l_1_chart, 'strips'):
             _loop_vars = {}
             pass
-            t_26.append(
+            t_27.append(
                 '<div class="strip">',
             )
             if l_2_part:
                 pass
-                t_26.extend((
+                t_27.extend((
                     '<p class="quiet">',
                     escape(l_2_part),
                     '</p>',
                 ))
-            t_26.extend((
-                escape(t_5(l_2_strip)),
+            t_27.extend((
+                escape(t_7(l_2_strip)),
                 '</div>\n',
             ))
         l_2_part = l_2_strip = missing
-        t_26.extend((
+        t_27.extend((
             '</div>\n<div class="key">\n<table>\n<thead><tr><th scope="col">',
             escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'symbol')),
             '</th>',
         ))
         if environment.getattr(l_1_chart, 'sided'):
             pass
-            t_26.extend((
+            t_27.extend((
                 '<th scope="col">',
                 escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'rs')),
                 '</th><th scope="col">',
@@ -368,59 +376,61 @@ def root(context, missing=missing):
             ))
         else:
             pass
-            t_26.extend((
+            t_27.extend((
                 '<th scope="col">',
                 escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'meaning')),
                 '</th>',
             ))
-        t_26.append(
+        t_27.append(
             '</tr></thead>\n<tbody>\n',
         )
         for l_2_line in environment.getattr(l_1_chart, 'key'):
             _loop_vars = {}
             pass
-            t_26.extend((
+            t_27.extend((
                 '<tr><td>',
-                escape(t_5(environment.getattr(l_2_line, 'svg'))),
+                escape(t_7(environment.getattr(l_2_line, 'svg'))),
                 '</td>',
             ))
             if (not environment.getattr(l_1_chart, 'sided')):
                 pass
-                t_26.extend((
+                t_27.extend((
                     '<td>',
                     escape((environment.getattr(l_2_line, 'rs') or environment.getattr(l_2_line, 'ws'))),
                     '</td>',
                 ))
-            elif ((environment.getattr(l_2_line, 'rs') == environment.getattr(l_2_line, 'ws')) or (t_10(environment.getattr(l_2_line, 'rs')) > 40)):
+            elif ((environment.getattr(l_2_line, 'rs') == environment.getattr(l_2_line, 'ws')) or (t_12(environment.getattr(l_2_line, 'rs')) > 40)):
                 pass
-                t_26.extend((
+                t_27.extend((
                     '<td colspan="2">',
                     escape(environment.getattr(l_2_line, 'rs')),
                     '</td>',
                 ))
             else:
                 pass
-                t_26.extend((
+                t_27.extend((
                     '<td>',
                     escape((environment.getattr(l_2_line, 'rs') or '–')),
                     '</td><td>',
                     escape((environment.getattr(l_2_line, 'ws') or '–')),
                     '</td>',
                 ))
-            t_26.append(
+            t_27.append(
                 '</tr>\n',
             )
         l_2_line = missing
-        t_26.append(
+        t_27.append(
             '</tbody>\n</table>\n</div>\n</div>\n</div>\n',
         )
-        return concat(t_26)
+        return concat(t_27)
     context.exported_vars.add('charted')
     context.vars['charted'] = l_0_charted = Macro(environment, macro, 'charted', ('chart', 'number', 'level', 'explained'), False, False, False, context.eval_ctx.autoescape)
     yield '<div class="front'
     yield escape((' pictured' if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth') else cond_expr_undefined("the inline if-expression on line 62 in 'parts.html' evaluated to false and no else section was defined.")))
-    yield '">\n<div class="told">\n<header class="cover">\n<h1 data-short="'
-    yield escape(t_21(environment, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'), 48, True, '…', 0))
+    yield '">\n<div class="told">\n<header class="cover">\n<h1'
+    yield escape(t_6(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title')))
+    yield ' data-short="'
+    yield escape(t_5(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'), 48))
     yield '">'
     yield escape(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'))
     yield '</h1>\n'
@@ -433,7 +443,9 @@ def root(context, missing=missing):
         yield '</p>\n'
     if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'summary'):
         pass
-        yield '<p class="summary">'
+        yield '<p class="summary"'
+        yield escape(t_6(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'summary')))
+        yield '>'
         yield escape(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'summary'))
         yield '</p>\n'
     if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'level') or environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')):
@@ -451,9 +463,9 @@ def root(context, missing=missing):
             yield '<span class="key"><b>'
             yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'sizes'))
             yield '</b> <span class="sizes" data-short="'
-            yield escape(t_21(environment, t_8(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '), 36, True, '…', 0))
+            yield escape(t_5(t_10(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '), 36))
             yield '">'
-            yield escape(t_8(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '))
+            yield escape(t_10(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '))
             yield '</span></span>\n'
         yield '</p>\n'
     yield '</header>\n'
@@ -475,7 +487,7 @@ def root(context, missing=missing):
                     _loop_vars = {}
                     pass
                     yield '<li>'
-                    yield escape(t_12(l_2_text, (undefined(name='web') if l_2_web is missing else l_2_web)))
+                    yield escape(t_14(l_2_text, (undefined(name='web') if l_2_web is missing else l_2_web)))
                     yield '</li>\n'
                 l_2_text = l_2_web = missing
                 yield '</ul>\n'
@@ -487,7 +499,7 @@ def root(context, missing=missing):
                 _loop_vars = {}
                 pass
                 yield '<th scope="col">'
-                yield escape(t_17(l_1_cell))
+                yield escape(t_19(l_1_cell))
                 yield '</th>'
             l_1_cell = missing
             yield '</tr></thead>\n<tbody>\n'
@@ -504,12 +516,12 @@ def root(context, missing=missing):
                     if environment.getattr(l_2_loop, 'first'):
                         pass
                         yield '<th scope="row">'
-                        yield escape(t_12(t_17(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield escape(t_14(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</th>'
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_12(t_17(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield escape(t_14(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</td>'
                 l_2_loop = l_2_cell = l_2_web = missing
                 yield '</tr>\n'
@@ -523,7 +535,7 @@ def root(context, missing=missing):
             yield '</p>\n'
         l_1_note = missing
         yield '</section>\n'
-    if (t_10(t_11(context.eval_ctx, t_15(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), 'level', 'le', 2))) > 1):
+    if (t_12(t_13(context.eval_ctx, t_17(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), 'level', 'le', 2))) > 1):
         pass
         yield '<nav class="contents" aria-label="'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'contents'))
@@ -541,7 +553,7 @@ def root(context, missing=missing):
                 yield '</a></li>\n'
         l_1_loop = l_1_section = missing
         yield '</ul>\n</nav>\n'
-    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_10(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) <= 3)):
+    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_12(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) <= 3)):
         pass
         yield escape(context.call((undefined(name='finished_table') if l_0_finished_table is missing else l_0_finished_table)))
         yield '\n'
@@ -560,7 +572,7 @@ def root(context, missing=missing):
         yield escape(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'words'))
         yield '"></div>\n'
     yield '</div>\n'
-    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_10(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) > 3)):
+    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_12(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) > 3)):
         pass
         yield escape(context.call((undefined(name='finished_table') if l_0_finished_table is missing else l_0_finished_table)))
         yield '\n'
@@ -581,13 +593,13 @@ def root(context, missing=missing):
             _loop_vars = {}
             pass
             yield '<p>'
-            yield escape(t_12(l_1_yarn, (undefined(name='web') if l_1_web is missing else l_1_web)))
+            yield escape(t_14(l_1_yarn, (undefined(name='web') if l_1_web is missing else l_1_web)))
             yield '</p>\n'
         l_1_yarn = l_1_web = missing
         if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades'):
             pass
             yield '<div class="wide" role="region" aria-labelledby="yarn" tabindex="0">\n<table>\n<thead><tr>'
-            for l_1_name in t_16(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')):
+            for l_1_name in t_18(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')):
                 _loop_vars = {}
                 pass
                 yield '<th scope="col">'
@@ -601,7 +613,7 @@ def root(context, missing=missing):
                 pass
                 yield '<tr>'
                 l_2_loop = missing
-                for l_2_name, l_2_loop in LoopContext(t_16(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')), undefined):
+                for l_2_name, l_2_loop in LoopContext(t_18(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')), undefined):
                     l_2_web = resolve('web')
                     _loop_vars = {}
                     pass
@@ -610,7 +622,7 @@ def root(context, missing=missing):
                         yield '<th scope="row">'
                         yield escape(context.call((undefined(name='swatch') if l_0_swatch is missing else l_0_swatch), environment.getattr(l_1_shade, 'colours'), _loop_vars=_loop_vars))
                         yield ' '
-                        yield escape(t_17(environment.getattr(l_1_shade, 'name')))
+                        yield escape(t_19(environment.getattr(l_1_shade, 'name')))
                         yield '</th>'
                     else:
                         pass
@@ -619,10 +631,10 @@ def root(context, missing=missing):
                         yield '">'
                         if (undefined(name='web') if l_2_web is missing else l_2_web):
                             pass
-                            yield escape(t_12(t_17(environment.getitem(l_1_shade, l_2_name)), True))
+                            yield escape(t_14(t_19(environment.getitem(l_1_shade, l_2_name)), True))
                         else:
                             pass
-                            yield escape(t_13(environment.getitem(l_1_shade, l_2_name)))
+                            yield escape(t_15(environment.getitem(l_1_shade, l_2_name)))
                         yield '</td>'
                 l_2_loop = l_2_name = l_2_web = missing
                 yield '</tr>\n'
@@ -636,7 +648,7 @@ def root(context, missing=missing):
         _loop_vars = {}
         pass
         yield '<p class="notice">'
-        yield escape(t_12(l_1_notice, (undefined(name='web') if l_1_web is missing else l_1_web)))
+        yield escape(t_14(l_1_notice, (undefined(name='web') if l_1_web is missing else l_1_web)))
         yield '</p>\n'
     l_1_notice = l_1_web = missing
     yield escape(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'cautions', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cautions')))
@@ -650,7 +662,7 @@ def root(context, missing=missing):
         yield '<section class="skills">\n<h2 id="skills">'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'skills'))
         yield '</h2>\n<div class="halves">\n'
-        for l_1_half in t_6(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'skills')):
+        for l_1_half in t_8(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'skills')):
             _loop_vars = {}
             pass
             yield '<ul role="list">\n'
@@ -669,7 +681,7 @@ def root(context, missing=missing):
         yield '<section class="abbreviations">\n<h2 id="abbreviations">'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'abbreviations'))
         yield '</h2>\n<div class="halves">\n'
-        for l_1_half in t_6(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'abbreviations')):
+        for l_1_half in t_8(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'abbreviations')):
             _loop_vars = {}
             pass
             yield '<ul role="list">\n'
@@ -701,15 +713,15 @@ def root(context, missing=missing):
             _loop_vars = {}
             pass
             yield '<div class="drawn">\n'
-            if (t_10(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'schematics')) > 1):
+            if (t_12(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'schematics')) > 1):
                 pass
                 yield '<h3>'
                 yield escape(environment.getattr(l_1_schematic, 'title'))
                 yield '</h3>\n'
             yield '<div class="outline">'
-            yield escape(t_5(environment.getattr(l_1_schematic, 'svg')))
+            yield escape(t_7(environment.getattr(l_1_schematic, 'svg')))
             yield '</div>\n<div class="measured'
-            yield escape((' few' if (t_10(environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head')) <= 4) else cond_expr_undefined("the inline if-expression on line 204 in 'parts.html' evaluated to false and no else section was defined.")))
+            yield escape((' few' if (t_12(environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head')) <= 4) else cond_expr_undefined("the inline if-expression on line 204 in 'parts.html' evaluated to false and no else section was defined.")))
             yield '">\n<table>\n<thead><tr>'
             for l_2_cell in environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head'):
                 _loop_vars = {}
@@ -732,12 +744,12 @@ def root(context, missing=missing):
                     if environment.getattr(l_3_loop, 'first'):
                         pass
                         yield '<th scope="row">'
-                        yield escape(t_17(l_3_cell))
+                        yield escape(t_19(l_3_cell))
                         yield '</th>'
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_12(l_3_cell, (undefined(name='web') if l_3_web is missing else l_3_web)))
+                        yield escape(t_14(l_3_cell, (undefined(name='web') if l_3_web is missing else l_3_web)))
                         yield '</td>'
                 l_3_loop = l_3_cell = l_3_web = missing
                 yield '</tr>\n'
@@ -757,7 +769,7 @@ def root(context, missing=missing):
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'charts'))
         yield '</h2>\n<p class="quiet">'
         yield escape(context.call((undefined(name='chart_note') if l_0_chart_note is missing else l_0_chart_note)))
-        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_place'), )) if (t_10(t_3((undefined(name='doc') if l_0_doc is missing else l_0_doc))) < t_10(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'))) else cond_expr_undefined("the inline if-expression on line 224 in 'parts.html' evaluated to false and no else section was defined.")))
+        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_place'), )) if (t_12(t_3((undefined(name='doc') if l_0_doc is missing else l_0_doc))) < t_12(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'))) else cond_expr_undefined("the inline if-expression on line 224 in 'parts.html' evaluated to false and no else section was defined.")))
         yield '</p>\n'
         l_1_loop = missing
         for l_1_chart, l_1_loop in LoopContext(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), undefined):
@@ -781,9 +793,9 @@ def root(context, missing=missing):
         yield escape((2 if (environment.getattr(l_1_section, 'level') <= 2) else 3))
         yield escape((' bare' if ((not environment.getattr(l_1_section, 'lines')) and (not environment.getattr(l_1_section, 'motifs'))) else cond_expr_undefined("the inline if-expression on line 234 in 'parts.html' evaluated to false and no else section was defined.")))
         yield ' '
-        yield escape(t_18(l_1_section))
+        yield escape(t_20(l_1_section))
         yield ' '
-        yield escape(t_7(l_1_section))
+        yield escape(t_9(l_1_section))
         yield '">\n'
         if environment.getattr(l_1_section, 'heading'):
             pass
@@ -791,12 +803,16 @@ def root(context, missing=missing):
                 pass
                 yield '<h2 id="part-'
                 yield escape(environment.getattr(l_1_loop, 'index'))
-                yield '">'
+                yield '"'
+                yield escape(t_6(environment.getattr(l_1_section, 'heading')))
+                yield '>'
                 yield escape(environment.getattr(l_1_section, 'heading'))
                 yield '</h2>\n'
             else:
                 pass
-                yield '<h3>'
+                yield '<h3'
+                yield escape(t_6(environment.getattr(l_1_section, 'heading')))
+                yield '>'
                 yield escape(environment.getattr(l_1_section, 'heading'))
                 yield '</h3>\n'
         l_2_loop = missing
@@ -805,16 +821,16 @@ def root(context, missing=missing):
             pass
             if (environment.getattr(l_2_chart, 'motif') and (environment.getattr(l_2_chart, 'motif') in environment.getattr(l_1_section, 'motifs'))):
                 pass
-                yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_2_chart, environment.getattr(l_2_loop, 'index'), (3 if (environment.getattr(l_1_section, 'level') <= 2) else 4), t_14((undefined(name='doc') if l_0_doc is missing else l_0_doc), l_2_chart), _loop_vars=_loop_vars))
+                yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_2_chart, environment.getattr(l_2_loop, 'index'), (3 if (environment.getattr(l_1_section, 'level') <= 2) else 4), t_16((undefined(name='doc') if l_0_doc is missing else l_0_doc), l_2_chart), _loop_vars=_loop_vars))
                 yield '\n'
         l_2_loop = l_2_chart = missing
         if environment.getattr(l_1_section, 'lines'):
             pass
-            l_1_kept = t_9(l_1_section)
+            l_1_kept = t_11(l_1_section)
             _loop_vars['kept'] = l_1_kept
             yield '<ul class="lines" role="list">\n'
             l_2_loop = missing
-            for (l_2_line, l_2_tag), l_2_loop in LoopContext(t_19(l_1_section), undefined):
+            for (l_2_line, l_2_tag), l_2_loop in LoopContext(t_21(l_1_section), undefined):
                 l_2_web = resolve('web')
                 _loop_vars = {}
                 pass
@@ -823,6 +839,7 @@ def root(context, missing=missing):
                 yield escape((' change' if l_2_tag else cond_expr_undefined("the inline if-expression on line 251 in 'parts.html' evaluated to false and no else section was defined.")))
                 yield escape((' kept' if (environment.getattr(l_2_loop, 'index0') in (undefined(name='kept') if l_1_kept is missing else l_1_kept)) else cond_expr_undefined("the inline if-expression on line 251 in 'parts.html' evaluated to false and no else section was defined.")))
                 yield '"'
+                yield escape((t_6(environment.getattr(l_2_line, 'text')) if (environment.getattr(l_2_line, 'kind') == 'note') else cond_expr_undefined("the inline if-expression on line 251 in 'parts.html' evaluated to false and no else section was defined.")))
                 if (undefined(name='web') if l_2_web is missing else l_2_web):
                     pass
                     yield ' data-at="'
@@ -844,14 +861,14 @@ def root(context, missing=missing):
                     yield escape(environment.getattr(l_2_line, 'label'))
                     yield '</b> '
                 yield '<span class="text">'
-                yield escape((t_12(environment.getattr(l_2_line, 'text'), (undefined(name='web') if l_2_web is missing else l_2_web)) if (undefined(name='web') if l_2_web is missing else l_2_web) else environment.getattr(l_2_line, 'text')))
+                yield escape((t_14(environment.getattr(l_2_line, 'text'), (undefined(name='web') if l_2_web is missing else l_2_web)) if (undefined(name='web') if l_2_web is missing else l_2_web) else environment.getattr(l_2_line, 'text')))
                 yield '</span>'
                 if environment.getattr(l_2_line, 'count'):
                     pass
                     yield ' <span class="count">'
                     yield escape(environment.getattr(l_2_line, 'count'))
                     yield '</span>'
-                if (t_2(l_2_line) or t_20(l_2_line)):
+                if (t_2(l_2_line) or t_22(l_2_line)):
                     pass
                     yield '<span class="tallies" aria-hidden="true">\n'
                     l_3_loop = missing
@@ -860,7 +877,7 @@ def root(context, missing=missing):
                         _loop_vars = {}
                         pass
                         yield '<span class="tally">'
-                        if ((t_10(t_2(l_2_line)) > 1) and (environment.getattr(l_3_loop, 'index0') < t_10(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
+                        if ((t_12(t_2(l_2_line)) > 1) and (environment.getattr(l_3_loop, 'index0') < t_12(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
                             pass
                             yield '<i>'
                             yield escape(environment.getitem(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), environment.getattr(l_3_loop, 'index0')))
@@ -879,11 +896,11 @@ def root(context, missing=missing):
                         yield '</span>\n'
                     l_3_loop = l_3_number = l_3_range = missing
                     l_3_loop = missing
-                    for l_3_tens, l_3_loop in LoopContext(t_20(l_2_line), undefined):
+                    for l_3_tens, l_3_loop in LoopContext(t_22(l_2_line), undefined):
                         _loop_vars = {}
                         pass
                         yield '<span class="tally">'
-                        if ((t_10(environment.getattr(l_2_line, 'tally')) > 1) and (environment.getattr(l_3_loop, 'index0') < t_10(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
+                        if ((t_12(environment.getattr(l_2_line, 'tally')) > 1) and (environment.getattr(l_3_loop, 'index0') < t_12(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
                             pass
                             yield '<i>'
                             yield escape(environment.getitem(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), environment.getattr(l_3_loop, 'index0')))
@@ -905,6 +922,6 @@ def root(context, missing=missing):
     l_1_loop = l_1_section = l_1_part = l_1_kept = missing
 
 blocks = {}
-debug_info = '1=140&2=145&3=150&6=165&7=174&8=178&9=182&10=187&11=193&16=203&18=208&21=211&22=215&24=221&26=235&27=242&34=271&35=275&37=281&38=295&39=308&40=320&41=324&44=329&45=332&46=338&51=352&53=374&54=379&62=416&65=418&66=422&67=425&69=429&70=432&72=434&74=437&75=440&77=444&78=447&83=455&85=458&86=460&87=463&88=466&90=468&91=473&96=478&99=481&101=490&102=495&108=513&109=517&113=521&114=524&116=527&117=530&118=533&124=539&125=541&128=544&129=547&132=558&133=560&136=563&137=565&138=567&140=569&142=572&143=574&144=579&146=582&149=585&151=594&152=599&160=627&161=629&162=634&164=637&165=639&166=641&167=643&169=646&171=648&173=652&174=656&181=662&183=665&185=667&187=671&188=675&195=689&197=692&198=695&200=699&201=702&203=705&204=707&206=709&208=718&209=723&213=741&214=744&221=749&223=752&224=754&225=758&226=761&227=763&232=768&233=773&234=776&235=783&236=785&237=788&239=795&242=798&243=801&244=803&247=806&248=808&250=812&251=817&252=829&253=836&254=842&255=844&256=849&258=853&259=858&261=877&262=881'
+debug_info = '1=146&2=151&3=156&6=171&7=180&8=184&9=188&10=193&11=199&16=211&18=216&21=219&22=223&24=229&26=243&27=250&34=279&35=283&37=289&38=303&39=316&40=328&41=332&44=337&45=340&46=346&51=360&53=382&54=387&62=424&65=426&66=432&67=435&69=439&70=442&72=446&74=449&75=452&77=456&78=459&83=467&85=470&86=472&87=475&88=478&90=480&91=485&96=490&99=493&101=502&102=507&108=525&109=529&113=533&114=536&116=539&117=542&118=545&124=551&125=553&128=556&129=559&132=570&133=572&136=575&137=577&138=579&140=581&142=584&143=586&144=591&146=594&149=597&151=606&152=611&160=639&161=641&162=646&164=649&165=651&166=653&167=655&169=658&171=660&173=664&174=668&181=674&183=677&185=679&187=683&188=687&195=701&197=704&198=707&200=711&201=714&203=717&204=719&206=721&208=730&209=735&213=753&214=756&221=761&223=764&224=766&225=770&226=773&227=775&232=780&233=785&234=788&235=795&236=797&237=800&239=809&242=814&243=817&244=819&247=822&248=824&250=828&251=833&252=846&253=853&254=859&255=861&256=866&258=870&259=875&261=894&262=898'
 
-MARK = '3.1.6 10284 4e2604f3'
+MARK = '3.1.6 10406 fea5f478'

@@ -17,10 +17,16 @@ def root(context, missing=missing):
     l_0_css = resolve('css')
     l_0_main = resolve('main')
     try:
-        t_1 = environment.filters['length']
+        t_1 = environment.filters['joined']
     except KeyError:
         @internalcode
         def t_1(*unused):
+            raise TemplateRuntimeError("No filter named 'joined' found.")
+    try:
+        t_2 = environment.filters['length']
+    except KeyError:
+        @internalcode
+        def t_2(*unused):
             raise TemplateRuntimeError("No filter named 'length' found.")
     pass
     yield '<!DOCTYPE html>\n<html lang="'
@@ -40,15 +46,15 @@ def root(context, missing=missing):
     if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'designer'):
         pass
         yield '<meta name="author" content="'
-        yield escape(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'designer'))
+        yield escape(t_1(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'designer')))
         yield '">\n'
     if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'summary'):
         pass
         yield '<meta name="description" content="'
-        yield escape(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'summary'))
+        yield escape(t_1(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'summary')))
         yield '">\n'
     yield '<title>'
-    yield escape(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'))
+    yield escape(t_1(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title')))
     yield '</title>\n<style>\n'
     yield escape((undefined(name='css') if l_0_css is missing else l_0_css))
     yield '</style>\n'
@@ -67,7 +73,7 @@ def root(context, missing=missing):
         yield '<form class="switches" id="switches" aria-label="'
         yield escape(environment.getattr(environment.getattr((undefined(name='web') if l_0_web is missing else l_0_web), 'words'), 'switches'))
         yield '" hidden>\n'
-        if (t_1(environment.getattr((undefined(name='web') if l_0_web is missing else l_0_web), 'names')) > 8):
+        if (t_2(environment.getattr((undefined(name='web') if l_0_web is missing else l_0_web), 'names')) > 8):
             pass
             yield '<p><label for="size">'
             yield escape(environment.getattr(environment.getattr((undefined(name='web') if l_0_web is missing else l_0_web), 'words'), 'size'))
@@ -145,6 +151,6 @@ def root(context, missing=missing):
     yield '</body>\n</html>\n'
 
 blocks = {}
-debug_info = '2=22&7=28&9=35&10=38&12=40&13=43&15=46&17=48&18=50&20=53&21=55&26=58&27=60&28=63&29=65&30=68&31=70&32=73&33=77&36=83&38=86&39=88&40=91&41=95&46=102&47=104&48=108&51=116&53=120&55=122&57=124&58=126&59=132&62=136&63=138'
+debug_info = '2=28&7=34&9=41&10=44&12=46&13=49&15=52&17=54&18=56&20=59&21=61&26=64&27=66&28=69&29=71&30=74&31=76&32=79&33=83&36=89&38=92&39=94&40=97&41=101&46=108&47=110&48=114&51=122&53=126&55=128&57=130&58=132&59=138&62=142&63=144'
 
-MARK = '3.1.6 3103 31978854'
+MARK = '3.1.6 3124 f97ab697'

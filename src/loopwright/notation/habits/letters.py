@@ -4,7 +4,10 @@ from __future__ import annotations
 
 import re
 
-_UNSEEN = re.compile("[\u00ad\u200b-\u200f\u2060\ufeff]")
+_UNSEEN = re.compile(
+    "[\u00ad\u061c\u180e\u200b-\u200f\u2060-\u2065\u206a-\u206f\ufeff\ufff9-\ufffb"
+    "\U000e0000-\U000e007f]"
+)
 _SPACES = re.compile("[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]")
 _CURLY = re.compile("[“”„‟«»＂]")
 _STARS = re.compile("[∗⁎＊✱✲٭]")
