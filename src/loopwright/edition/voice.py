@@ -423,6 +423,8 @@ class Voice:
         """`` by the long-tail method``; a name that already says what it is stays as it is."""
         if not name:
             return ""
+        if name[:4].casefold() == "the " and name[4:].strip():
+            name = name[4:].strip()  # the sentence says it
         if name.casefold().split()[-1] in ("method", kind):
             return self.t(" by the {name}", name=name)
         return self.t(" by the {name} method", name=self.catalogue.name(name))

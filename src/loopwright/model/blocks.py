@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from loopwright.model.notebook import Notebook
 from loopwright.model.pattern import Edge
 from loopwright.notation import tree
@@ -10,6 +12,7 @@ from loopwright.notation.source import Span
 from loopwright.problem import Label
 from loopwright.record import dataclass, field
 
+_OPENING = re.compile(r"\s*(pattern|motif|piece)\b", re.IGNORECASE)
 _IN_PATTERN = (
     tree.LevelLine,
     tree.CareLine,
@@ -113,8 +116,14 @@ def blocks_of(parsed: Parsed, notes: Notebook) -> Blocks:
     blocks = Blocks()
     where: str | None = None
     lines: list[tree.Placed] = []  # of the block that is open
+    unread = _unread_openings(parsed)
     for placed in parsed.lines:
         node = placed.statement
+        if unread and unread[-1] < placed.line:
+            # What stands under it belongs to no block; that it could not be read is said already.
+            while unread and unread[-1] < placed.line:
+                unread.pop()
+            where, lines = "unread", []
         if isinstance(node, tree.PatternLine):
             blocks.heads.append(node)
             where, lines = "pattern", blocks.in_pattern
@@ -129,12 +138,24 @@ def blocks_of(parsed: Parsed, notes: Notebook) -> Blocks:
         elif isinstance(node, Single):
             blocks.singles.append(node)
             where = "single"
+        elif where == "unread":
+            continue
         elif _fits(node, where):
             lines.append(placed)
         else:
             _out_of_place(placed, where, notes)
     _check_heads(blocks.heads, parsed, notes)
     return blocks
+
+
+def _unread_openings(parsed: Parsed) -> list[int]:
+    """The numbers of opening lines that could not be read, the last one first."""
+    if not parsed.recovered:
+        return []
+    source = parsed.source
+    read = {placed.line for placed in parsed.lines}
+    told = {source.line_column(problem.span.start)[0] for problem in parsed.problems} - read
+    return sorted((n for n in told if _OPENING.match(source.line_text(n))), reverse=True)
 
 
 def edge_of(lines: list[tree.Placed]) -> Edge | None:
