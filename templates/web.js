@@ -251,10 +251,11 @@
     const found = current && current[1] ? [...main.querySelectorAll(".charted")].find((each) => each.dataset.motif === current[1]) : null;
     const bands = found ? [...found.querySelectorAll(".row[data-row]")] : [];
     let row = current ? current[2] + 1 : 0;
-    // Flat work with an odd number of rows is drawn twice over: on either side of the work.
+    // Flat work with an odd number of rows is drawn twice over: on either side of the work. Rows
+    // that turn at another place each time are drawn as often as they are worked.
     const high = Math.max(0, ...bands.map((band) => Number(band.dataset.row)));
     const long = Math.max(0, ...steps.flatMap((step) => step.rows.filter(([, motif]) => current && motif === current[1]).map(([, , index]) => index + 1)));
-    if (here && high === 2 * long && (here.step.before + here.turn) % 2) row += long;
+    if (here && long) row += long * ((here.step.before + here.turn) % Math.ceil(high / long));
     const marked = bands.filter((band) => Number(band.dataset.row) === row);
     byId("show-chart").hidden = !marked.length;
     byId("show-chart").setAttribute("aria-pressed", String(state.chart));

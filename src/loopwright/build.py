@@ -179,8 +179,6 @@ def _lesson(checked: Checked, options: BuildOptions) -> str:
     """The teaching sheet of the size that is asked for, or of each in turn."""
     from loopwright.edition.lesson import make_lesson, render_lesson
 
-    if options.language != "en":
-        raise ValueError("the teaching sheet is in English only")
     pattern, walks = checked.pattern, checked.walks
     documents = _each_size(checked, options, "changes", Voice)
     first = pattern.sizes.index(options.size) if options.size is not None else 0
@@ -196,6 +194,4 @@ def _spoken(checked: Checked, options: BuildOptions) -> str:
     """The spoken edition: the size that is asked for, or each in turn."""
     from loopwright.edition.spoken import Spoken, render_spoken
 
-    if options.language != "en":
-        raise ValueError("the spoken edition speaks English only")
     return render_spoken(_each_size(checked, options, "all", Spoken))

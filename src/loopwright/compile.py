@@ -7,7 +7,8 @@ from loopwright.check.context import Context
 from loopwright.check.registry import run_rules
 from loopwright.count.proof import prove
 from loopwright.count.repeat import Repeater
-from loopwright.count.walk import Tapes, walk_size
+from loopwright.count.tape import Tapes
+from loopwright.count.walker import walk_size
 from loopwright.model.build import build
 from loopwright.notation.parse import parse
 from loopwright.notation.source import Source

@@ -186,6 +186,24 @@ def test_the_row_stays_in_view_and_its_chart_row_is_marked(opened: Open, width: 
     assert page.evaluate("document.documentElement.scrollWidth") <= width
 
 
+def test_short_rows_are_marked_each_time_that_they_are_worked(opened: Open) -> None:
+    page = opened(html_of(example("sandpiper-sock")))
+    page.click("#start")
+    # The heel's two rows, five times over, are drawn as ten.
+    line = page.locator("li.row", has_text="Sl1, k to 1 st before gap, ssk, k1, turn.").first
+    line.locator(".tick").click()
+    marks = []
+    page.keyboard.press("ArrowLeft")
+    for _ in range(11):
+        marks.append(
+            page.eval_on_selector_all(
+                '.charted[data-motif="turn-heel"] .row.now', "all => all.map(e => e.dataset.row)"
+            )
+        )
+        page.keyboard.press("ArrowRight")
+    assert marks == [*([str(n)] for n in range(1, 11)), []]
+
+
 def test_targets_are_large_enough(opened: Open) -> None:
     page = opened(html_of(THROW), width=320)
     _start(page)

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import ast
 import re
-from collections.abc import Iterator
+import sys
+from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
+from typing import Any
 
 import pytest
 from babel.messages.catalog import Message
@@ -15,73 +17,66 @@ from babel.messages.pofile import read_po
 from loopwright.build import BuildOptions, build_editions
 from loopwright.compile import Checked, check_source
 from loopwright.edition import catalogue as words
+from loopwright.edition.aloud import BROKEN, ENGLISH_ALOUD, SIDES, UNITS, aloud
 from loopwright.edition.catalogue import FAMILIES, Catalogue
 from loopwright.edition.cautions import LOCAL_RULES, SLEEP_ADVICE
 from loopwright.edition.language import FOLDER, LANGUAGES, OWN_WORDS, UNCHECKED, catalogue
 from loopwright.edition.large import FEATURES_PAGE, FEATURES_TEXT
+from loopwright.edition.lesson import make_lesson, render_lesson
+from loopwright.edition.pictures import SCHEMATIC_WORDS, with_pictures
 from loopwright.edition.render import HEADINGS
 from loopwright.edition.skills import SKILLS
+from loopwright.edition.spoken import CROSSINGS, WHOLE, Spoken, render_spoken
 from loopwright.edition.text import render_text
-from loopwright.edition.voice import MODIFIERS, Voice
+from loopwright.edition.voice import MODIFIERS, Voice, bare
 from loopwright.edition.words import make_document
 from loopwright.facts.tables import table
 from loopwright.facts.words import uk_terms
 from loopwright.model.stitch import trade_stitches
 from loopwright.notation.source import Source
 
+sys.path.insert(0, str(Path(__file__).parent))
+from messages import messages_of
+
 ROOT = Path(__file__).parents[2]
 EDITION = ROOT / "src/loopwright/edition"
 EXAMPLES = sorted((ROOT / "examples").glob("*.loop"))
 OTHERS = [language for language in LANGUAGES if language != "en"]
-SPEAKS_ENGLISH = {"spoken.py", "lesson.py", "pitfalls.py"}
-"""Editions that are in English only, as the command line says."""
+Pairs = set[tuple[str, str]]
+SPOKEN = ("spoken.py", "aloud.py")
+"""What is said only aloud, in the context of that name."""
 
 
-def strings(node: ast.expr, constants: dict[str, str]) -> Iterator[str]:
-    """The string, or both strings of a choice, that an argument is."""
-    if isinstance(node, ast.Constant) and isinstance(node.value, str):
-        yield node.value
-    elif isinstance(node, ast.IfExp):
-        yield from strings(node.body, constants)
-        yield from strings(node.orelse, constants)
-    elif isinstance(node, ast.Name) and node.id in constants:
-        yield constants[node.id]
+def asked_by(*paths: Path) -> tuple[set[str], Pairs]:
+    """The messages, and the pairs of one and more, that modules ask for."""
+    singles: set[str] = set()
+    pairs: Pairs = set()
+    for path in paths:
+        one, two = messages_of(ast.parse(path.read_text("utf-8")))
+        singles |= one
+        pairs |= two
+    return singles, pairs
 
 
-def messages_of(tree: ast.Module) -> set[str]:
-    """Every message that a module passes to its catalogue."""
-    constants = {
-        target.id: node.value.value
-        for node in tree.body
-        if isinstance(node, ast.Assign)
-        for target in node.targets
-        if isinstance(target, ast.Name)
-        and isinstance(node.value, ast.Constant)
-        and isinstance(node.value.value, str)
-    }
-    found: set[str] = set()
-    for node in ast.walk(tree):
-        if isinstance(node, ast.Call) and node.args:
-            called = node.func
-            name = called.attr if isinstance(called, ast.Attribute) else getattr(called, "id", "")
-            if name in ("t", "say", "text"):
-                found.update(strings(node.args[0], constants))
-        elif isinstance(node, ast.Assign) and isinstance(node.targets[0], ast.Name):
-            if node.targets[0].id == "message":
-                found.update(strings(node.value, constants))
-    return found
-
-
-def wanted() -> set[str]:
-    found = set(HEADINGS.values()) | set(FAMILIES)
-    for path in [*EDITION.glob("*.py"), EDITION.parent / "yarn/notes.py"]:
-        if path.name not in SPEAKS_ENGLISH:
-            found |= messages_of(ast.parse(path.read_text("utf-8")))
+def wanted() -> tuple[set[str], Pairs]:
+    """What pages in print and the teaching sheet ask for."""
+    paths = [path for path in EDITION.glob("*.py") if path.name not in SPOKEN]
+    found, pairs = asked_by(*paths, EDITION.parent / "yarn/notes.py")
+    found |= set(HEADINGS.values()) | set(FAMILIES)
     found |= {UNCHECKED, OWN_WORDS, SLEEP_ADVICE, LOCAL_RULES, FEATURES_PAGE, FEATURES_TEXT}
     found |= {row["caution"] for row in table("safety_cautions")}
-    found |= set(SKILLS.values())
+    found |= set(SKILLS.values()) | set(SCHEMATIC_WORDS)
     tables = ("fibre_care", "care", "fibres")
-    return found | {row["line"] for name in tables for row in table(name)}
+    return found | {row["line"] for name in tables for row in table(name)}, pairs
+
+
+def wanted_aloud() -> tuple[set[str], Pairs]:
+    """What the spoken edition asks for beside them."""
+    found, pairs = asked_by(*(EDITION / name for name in SPOKEN))
+    found |= set(MODIFIERS.values()) | set(SIDES.values()) | set(CROSSINGS.values())
+    found |= {alone for _, alone in BROKEN}
+    pairs |= {*WHOLE, *UNITS.values(), *((many, many) for many, _ in BROKEN)}
+    return found, pairs | {(row["one"], row["many"]) for row in table("spoken")}
 
 
 def entries(name: str) -> list[Message]:
@@ -89,18 +84,63 @@ def entries(name: str) -> list[Message]:
         return [entry for entry in read_po(file, abort_invalid=True) if entry.id]
 
 
+def there(language: str, context: str | None) -> tuple[set[str], Pairs]:
+    found = [entry for entry in entries(language) if entry.context == context]
+    pairs = {(e.id[0], e.id[1]) for e in found if e.pluralizable}
+    return {str(entry.id) for entry in found if not entry.pluralizable}, pairs
+
+
 def test_the_messages_of_the_code_are_found() -> None:
-    code = 'message = "one"\nself.t(message)\nself.t("two" if x else "three", n=1)\nsay(FOUR)\n'
-    assert messages_of(ast.parse('FOUR = "four"\n' + code)) == {"one", "two", "three", "four"}
-    assert "Rep {rows}{more}{tail}." in wanted()
-    assert len(wanted()) > 100
+    code = (
+        'FOUR = "four"\ndef f():\n message = "one"\n self.t(message)\n'
+        ' self.t("two" if x else "three", n=1)\n say(FOUR)\n'
+        ' one, many = "a", "b"\n self.n(one, many, 1)\n self.several("c", values)\n'
+    )
+    singles = {"one", "two", "three", "four"}
+    assert messages_of(ast.parse(code)) == (singles, {("a", "b"), ("c", "c")})
+    printed, aloud = wanted(), wanted_aloud()
+    assert "Rep {rows} {first}–{last}{more}{tail}." in printed[0]
+    assert ("knit 1", "knit {n}") in aloud[1]
+    assert len(printed[0]) > 300 and len(aloud[0]) > 50 and len(aloud[1]) > 50
 
 
 @pytest.mark.parametrize("language", OTHERS)
 def test_every_message_of_the_code_is_there_and_no_other(language: str) -> None:
-    there = {str(entry.id) for entry in entries(language) if not entry.context}
-    assert wanted() - there == set()
-    assert there - wanted() == set()
+    for mine, code in zip(there(language, None), wanted(), strict=True):
+        assert code - mine == set()
+        assert mine - code == set()
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_every_message_that_is_said_aloud_is_there_and_no_other(language: str) -> None:
+    in_print, mine, code = there(language, None), there(language, "spoken"), wanted_aloud()
+    # What print has too may be said otherwise, but need not.
+    assert code[0] - mine[0] - in_print[0] == set()
+    assert mine[0] - code[0] - wanted()[0] == set()
+    assert code[1] == mine[1]
+    assert set(ENGLISH_ALOUD) <= wanted()[0]
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_both_forms_of_a_plural_are_there(language: str) -> None:
+    for entry in entries(language):
+        if entry.pluralizable:
+            assert len(entry.string) == 2 and all(entry.string), entry.id
+
+
+def test_none_is_said_as_each_language_says_it() -> None:
+    said = {
+        language: [
+            catalogue(language).many("{n} stitch.", "{n} stitches.", number) for number in (0, 1, 2)
+        ]
+        for language in LANGUAGES
+    }
+    assert said == {
+        "en": ["0 stitches.", "1 stitch.", "2 stitches."],
+        "de": ["0 Maschen.", "1 Masche.", "2 Maschen."],
+        "fr": ["0 maille.", "1 maille.", "2 mailles."],
+        "es": ["0 puntos.", "1 punto.", "2 puntos."],
+    }
 
 
 @pytest.mark.parametrize("language", OTHERS)
@@ -125,7 +165,8 @@ def test_every_stitch_and_term_is_there(language: str) -> None:
 @pytest.mark.parametrize("language", [*OTHERS, "en_GB"])
 def test_no_entry_is_fuzzy_empty_or_without_a_source(language: str) -> None:
     for entry in entries(language):
-        assert str(entry.string).strip(), entry.id
+        strings = entry.string if entry.pluralizable else [str(entry.string)]
+        assert all(text.strip() for text in strings), entry.id
         assert not entry.fuzzy, entry.id
         assert entry.user_comments and len(entry.user_comments[0]) > 8, entry.id
 
@@ -133,28 +174,38 @@ def test_no_entry_is_fuzzy_empty_or_without_a_source(language: str) -> None:
 @pytest.mark.parametrize("language", [*OTHERS, "en_GB"])
 def test_a_translation_asks_for_nothing_that_is_not_given(language: str) -> None:
     for entry in entries(language):
-        given = set(re.findall(r"{(\w+)}", str(entry.id)))
+        plural = bool(entry.pluralizable)
+        ids = list(entry.id) if plural else [str(entry.id)] * 2
+        strings = list(entry.string) if plural else [str(entry.string)] * 2
+        given = set(re.findall(r"{(\w+)}", " ".join(ids)))
         if "sts" in given:
             given |= {"n", "st"}  # `Voice.amount` gives them beside it
+        if given & {"row", "rows"}:
+            given |= {"unit", "rows"}  # as `Voice.rows` and `_every` in spreading do
+        if "nth" in given:
+            given.add("n")
         if entry.context == "short":
             given = {"n", "a"} if entry.id in ("ktog", "ptog") else {"n"}
-        asked = set(re.findall(r"{(\w+)}", str(entry.string)))
-        assert asked <= given, entry.id
-        if not entry.context and "{n}" in str(entry.id):
-            assert asked & {"n", "sts"}, f"the number is lost: {entry.id}"
-        for part in ("first", "last", "strand", "name", "why", "length"):
-            if f"{{{part}}}" in str(entry.id):
-                assert part in asked, f"{part} is lost: {entry.id}"
+        for number, text in enumerate(strings):
+            asked = set(re.findall(r"{(\w+)}", text))
+            assert asked <= given, entry.id
+            # Of one there need be no figure: the next stitch.
+            if entry.context in (None, "spoken") and (number or not plural):
+                if "{n}" in ids[number]:
+                    assert asked & {"n", "sts"}, f"the number is lost: {entry.id}"
+            for part in ("first", "last", "strand", "name", "why", "length", "times", "steps"):
+                if f"{{{part}}}" in ids[number]:
+                    assert part in asked, f"{part} is lost: {entry.id}"
 
 
-class Missing(dict[str, str]):
+class Missing(dict[str, Any]):
     """Messages that note what was asked for in vain."""
 
-    def __init__(self, there: dict[str, str]) -> None:
+    def __init__(self, there: dict[str, Any]) -> None:
         super().__init__(there)
         self.asked: set[str] = set()
 
-    def get(self, key: str, default: str | None = None) -> str | None:  # type: ignore[override]
+    def get(self, key: str, default: Any = None) -> Any:
         if key not in self:
             self.asked.add(key)
         return super().get(key, default)
@@ -171,13 +222,64 @@ def page(text: str, known: Catalogue, **options: str) -> str:
     return render_text(make_document(checked.pattern, checked.walks, voice=Voice(known), **options))
 
 
+def spoken(text: str, known: Catalogue) -> str:
+    checked = checked_of(text)
+    size = checked.pattern.sizes[-1]
+    return render_spoken([make_document(checked.pattern, checked.walks, size, voice=Spoken(known))])
+
+
+def lesson(text: str, known: Catalogue) -> str:
+    checked = checked_of(text)
+    size = len(checked.pattern.sizes) - 1
+    name = checked.pattern.sizes[size]
+    document = make_document(checked.pattern, checked.walks, name, voice=Voice(known))
+    return render_lesson(
+        (make_lesson(checked.pattern, checked.walks, size, document, Voice(known)),)
+    )
+
+
+KINDS: dict[str, Callable[[str, Catalogue], str]] = {
+    "page": page,
+    "spoken": spoken,
+    "lesson": lesson,
+}
+
+
+@pytest.mark.parametrize("kind", KINDS)
 @pytest.mark.parametrize("language", OTHERS)
-def test_no_page_asks_for_a_message_in_vain(language: str) -> None:
+def test_no_edition_asks_for_a_message_in_vain(language: str, kind: str) -> None:
     known = catalogue(language)
-    missing = Missing(dict(known.messages))
+    if kind == "spoken":
+        known = aloud(known)
+    messages, plurals = Missing(dict(known.messages)), Missing(dict(known.plurals))
+    noting = replace(known, messages=messages, plurals=plurals)
     for path in EXAMPLES:
-        page(path.read_text("utf-8"), replace(known, messages=missing))
-    assert missing.asked == set()
+        KINDS[kind](path.read_text("utf-8"), noting)
+    for text in (BARE, MANY):
+        KINDS[kind](text, noting)
+    assert messages.asked == set()
+    assert plurals.asked == set()
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_no_schematic_asks_for_a_message_in_vain(
+    language: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("loopwright.edition.pictures._cloth", lambda *_: None)
+    known = catalogue(language)
+    messages = Missing(dict(known.messages))
+    seen = 0
+    for path in EXAMPLES:
+        checked = checked_of(path.read_text("utf-8"))
+        voice = Voice(replace(known, messages=messages))
+        document = make_document(checked.pattern, checked.walks, voice=voice)
+        drawn = with_pictures(document, checked.pattern, checked.walks)
+        for schematic in drawn.schematics:
+            seen += 1
+            cells = [cell for row in schematic.measures.rows for cell in row[1:]]
+            assert not any(re.search(r"\d\.\d", cell) for cell in cells)
+    assert seen > 10
+    assert messages.asked == set()
 
 
 BARE = """pattern "Q"
@@ -205,6 +307,27 @@ piece p flat
   rows 2 in A: knit
   bind off in A by stretchy
 """
+MANY = """pattern "Q"
+motif grow
+  row 1: k2 yo * k1 * yo k2 => +2
+  row 2: p2 yo * p1 k1 * yo p2 => +2
+piece p flat
+  cast on 60
+  row: k1 tbl p1 tbl sl1 wyif sl1 wyib sl1 kwise sl1 pwise k2tog tbl p2tog tbl yo2 m1 m1l * k1 *
+  row: c4f c4b rt lt k1b cdd s2kp sssk skp ssp pfb lli rli m1r m1p * p1 *
+  row: (k1 p1) x2 k2tog3 sk2p3 kfb2 * p1 *
+  row: bo2 drop1 co2 k5 * k1 *
+  row: sl1 wyif kwise k3tog tbl ssk2 p3tog * k2 p1 k1 *
+  row: k5 w&t
+  row: p5
+  row: k2 pm * k1 * pm k2 yo
+  row: k3 rm * k1 * rm k2
+  row: purl
+  work grow x3
+  bind off by gathering
+"""
+"""One of nearly every stitch."""
+
 ENGLISH_WORDS = re.compile(
     r"\b(rows?|rnds?|sts?|rep|last|next|times|twice|knit|purl|cast|bind|needles?|ball|balls|with|"
     r"size|width|length|easy|Medium|stockinette|takes|makes|together|yarn|long-tail|stretchy|to)\b",
@@ -212,9 +335,10 @@ ENGLISH_WORDS = re.compile(
 )
 
 
+@pytest.mark.parametrize("kind", KINDS)
 @pytest.mark.parametrize("language", OTHERS)
-def test_no_english_word_is_left(language: str) -> None:
-    text = page(BARE, catalogue(language))
+def test_no_english_word_is_left(language: str, kind: str) -> None:
+    text = KINDS[kind](BARE, catalogue(language))
     # The two notices stand in English too, after their slash.
     text = "\n".join(
         line.split(" / The wording")[0].split(" / Title,")[0] for line in text.split("\n")
@@ -222,15 +346,32 @@ def test_no_english_word_is_left(language: str) -> None:
     left = ENGLISH_WORDS.findall(text)
     # Spanish writes rep too.
     assert [word for word in left if language != "es" or word.lower() != "rep"] == []
-    assert "4,5 mm" in text
-    assert "20,5 " in text
+    assert "4,5 mm" in text or (kind == "spoken" and "4,5 " in text)
+    assert ("20,5 " in text) == (kind != "lesson")
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_no_abbreviation_is_said_aloud(language: str) -> None:
+    known = catalogue(language)
+    short = {bare(text) for text in known.short.values()} - {bare(w) for w in known.long.values()}
+    # Words that stand in full in print already.
+    short -= {known.messages[name] for name in ("row", "rows", "rnd", "rnds")}
+    short -= {known.short[word] for word in ("turn",)}
+    assert len(short) > 30
+    for text in (BARE, MANY):
+        said = spoken(text, known)
+        said = said.partition("\nP.\n")[2]
+        assert said
+        for word in short:
+            found = re.findall(rf"(?<![\w’]){re.escape(word)}(?![\w’])", said)
+            assert not found, f"{word}: {said}"
+        assert not re.search(r"[*×]", said)
 
 
 @pytest.mark.parametrize("language", OTHERS)
 def test_a_page_says_in_both_languages_that_its_words_are_unchecked(language: str) -> None:
-    made, failed = build_editions(
-        checked_of(BARE), BuildOptions(("html", "text"), language=language), "q"
-    )
+    kinds = ("html", "text", "spoken", "lesson")
+    made, failed = build_editions(checked_of(BARE), BuildOptions(kinds, language=language), "q")
     assert not failed
     for _, data in made:
         text = data.decode()

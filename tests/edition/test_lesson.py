@@ -138,3 +138,26 @@ def test_each_size_in_its_turn_and_uk_words() -> None:
     assert text.index("SIZE S") < text.index("SIZE L")
     assert "casting off" in text
     assert "binding off" not in text
+
+
+def test_a_round_is_called_a_round() -> None:
+    source = cloth("round: k1 yo * k1 * => 21", kind="round")
+    assert "Rnd 1: stop and count: 21 sts after this round." in sheet(source)
+
+
+@pytest.mark.parametrize(
+    ("language", "many", "once"),
+    [
+        ("de", "1. Anschlagen, Kreuzanschlag. Zeigen: am Anfang. Kommt 1.200-mal vor.",
+         "Kommt einmal vor."),
+        ("fr", "1. monter les mailles, montage à deux fils. À montrer : au début. Se fait 1 200 "
+         "fois.", "Se fait une fois."),
+        ("es", "1. montar puntos, montaje largo. Mostrar: al principio. Se hace 1200 veces.",
+         "Se hace una vez."),
+    ],
+)  # fmt: skip
+def test_numbers_as_the_language_writes_them(language: str, many: str, once: str) -> None:
+    source = cloth("row: k2tog * k1 *", cast="1200 by long-tail")
+    text = sheet(source, language=language)
+    assert many in text
+    assert once in text

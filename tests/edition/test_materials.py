@@ -120,8 +120,8 @@ def test_without_a_care_line_the_fibre_speaks(check: Check) -> None:
 # --- boxes, and rows that stay together ---------------------------------------------------------
 
 
-def repeat(*tally: int) -> Line:
-    return Line("repeat", "", "Rep", "", tally=tally)
+def repeat(*tally: int, repeats: int = 0) -> Line:
+    return Line("repeat", "", "Rep", "", tally=tally, repeats=repeats)
 
 
 def test_many_repeats_have_a_box_for_ten() -> None:
@@ -136,9 +136,12 @@ def test_many_repeats_have_a_box_for_ten() -> None:
 
 def test_the_rows_of_a_repeat_stay_with_it() -> None:
     rows = [Line("row", f"Row {n}:", "Knit.", "") for n in range(1, 10)]
-    section = Section("P", 2, (Line("do", "", "Cast on.", ""), *rows[:4], repeat(3), rows[5]))
-    assert kept_together(section) == {1, 2, 3, 4}
-    long = Section("P", 2, (*rows, repeat(3)))
+    section = Section(
+        "P", 2, (Line("do", "", "Cast on.", ""), *rows[:4], repeat(3, repeats=3), rows[5])
+    )
+    assert kept_together(section) == {2, 3, 4}  # not the row that is not repeated
+    assert kept_together(Section("P", 2, (*rows, repeat(3)))) == set()
+    long = Section("P", 2, (*rows, repeat(3, repeats=9)))
     assert kept_together(long) == {3, 4, 5, 6, 7, 8}
 
 

@@ -113,7 +113,7 @@ PRINTS = {
         r"(\d+) fois (.*)",
         ("tricoter à l’endroit", "tricoter à l’envers"),
         r"Rangs? (\d+)(?:–(\d+))?(?: \(\w+\))? :",
-        r"(?:Rép|Tricoter) Rangs (\d+)–(\d+)(.*?)\.",
+        r"(?:Rép|Tricoter) les rangs (\d+)–(\d+)(.*?)\.",
         ("une fois", "encore une fois"),
     ),
     "es": Print(
@@ -134,7 +134,7 @@ PRINTS = {
         r"(\d+) veces (.*)",
         ("tejer del derecho", "tejer del revés"),
         r"Hileras? (\d+)(?:–(\d+))?(?: \(\w+\))?:",
-        r"(?:Rep|Tejer) Hileras (\d+)–(\d+)(.*?)\.",
+        r"(?:Rep|Tejer) las hileras (\d+)–(\d+)(.*?)\.",
         ("una vez", "una vez más"),
     ),
 }  # fmt: skip

@@ -112,6 +112,18 @@ def test_text_in_other_words(name: str, language: str, snapshot: SnapshotAsserti
     assert edition(name, "text", **options).decode() == snapshot
 
 
+@pytest.mark.parametrize("language", ["de", "fr", "es"])
+def test_spoken_in_other_languages(language: str, snapshot: SnapshotAssertion) -> None:
+    size, name = "throw", "skerry-throw"
+    assert edition(name, "spoken", size=size, language=language).decode() == snapshot
+
+
+@pytest.mark.parametrize("language", ["de", "fr", "es"])
+def test_lesson_in_other_languages(language: str, snapshot: SnapshotAssertion) -> None:
+    size, name = "woman", "eider-mitten"
+    assert edition(name, "lesson", size=size, language=language).decode() == snapshot
+
+
 def test_pdf_in_german(snapshot: SnapshotAssertion) -> None:
     assert pdf_tree.outline_of(edition("gull-hat", "pdf", language="de")) == snapshot
 

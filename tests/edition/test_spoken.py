@@ -1,7 +1,6 @@
-"""The spoken edition: full words only, and read back by a small reader it gives the model's counts.
+"""The spoken edition: full words only, and measures as they are said.
 
-The reader knows English sentences and nothing of the project: what a sentence takes from the left
-needle and puts on the right one.
+That its counts are the model's is in ``test_spoken_read_back``.
 """
 
 from __future__ import annotations
@@ -10,12 +9,12 @@ import re
 from pathlib import Path
 
 import pytest
-from hypothesis import given, settings
-from hypothesis import strategies as st
 
 from loopwright.build import BuildOptions, build_editions
 from loopwright.compile import check_source
-from loopwright.edition.spoken import in_full
+from loopwright.edition.aloud import aloud, in_full
+from loopwright.edition.catalogue import ENGLISH
+from loopwright.edition.language import catalogue
 from loopwright.notation.source import Source
 
 EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.loop"))
@@ -25,88 +24,11 @@ SHORT = re.compile(
     r"|rm|RS|WS|M1[LR]?|CDD|BO|CO|w&t)\b"
 )
 
-ONE = (  # what a sentence says, how many it takes and makes
-    (r"(?:repeat the next )?(?:knit|purl) (\d+)$", lambda n: (n, n)),
-    (r"slip (\d+)(?: with yarn in (?:front|back))?(?: (?:knit|purl)wise)?$", lambda n: (n, n)),
-    (r"(?:knit|purl) (\d+) together(?: through the back loop)?$", lambda n: (n, 1)),
-    (r"slip, slip, (?:knit|purl) the 2 slipped stitches together$", lambda: (2, 1)),
-    (r"slip 1, knit 1, pass the slipped stitch over$", lambda: (2, 1)),
-    (r"slip 1, knit 2 together, pass the slipped stitch over$", lambda: (3, 1)),
-    (r"(?:centred double decrease)$", lambda: (3, 1)),
-    (r"yarn over$", lambda: (0, 1)),
-    (r"make 1(?: left| right| purlwise)?$", lambda: (0, 1)),
-    (r"(?:knit|purl) into the front and back of the next stitch$", lambda: (1, 2)),
-    (r"(?:place|slip|remove) (?:a|the|\d+) markers?$", lambda: (0, 0)),
-    (r"(?:place a marker|turn)$", lambda: (0, 0)),
-    (r"cable (\d+) (?:front|back)$", lambda n: (n, n)),
-)  # fmt: skip
 
-
-def one(text: str) -> tuple[int, int]:
-    text = text.strip().rstrip(".").lower()
-    for pattern, said in ONE:
-        match = re.match(pattern, text)
-        if match:
-            return said(*map(int, match.groups()))  # type: ignore[no-any-return,operator]
-    raise AssertionError(f"not understood: {text}")
-
-
-def run(text: str) -> tuple[int, int]:
-    """Steps said in one breath."""
-    takes = makes = 0
-    rest = text
-    while rest:
-        # Some steps hold commas themselves: take the longest start that is a step.
-        for end in sorted({len(rest), *(m.start() for m in re.finditer(", ", rest))}, reverse=True):
-            try:
-                a, b = one(rest[:end])
-            except AssertionError:
-                continue
-            takes, makes, rest = takes + a, makes + b, rest[end + 2 :]
-            break
-        else:
-            raise AssertionError(f"not understood: {rest}")
-    return takes, makes
-
-
-def step(text: str, have: int) -> tuple[int, int]:
-    """What a line of a row takes and makes, of `have` stitches that are left."""
-    low = text.rstrip(".").lower()
-    if low in ("knit every stitch", "purl every stitch"):
-        return have, have
-    match = re.match(r"repeat the next (?:(\d+) stitches|stitch) (\d+) times: (.*)", low)
-    if match:
-        takes, makes = run(match[3])
-        assert takes == int(match[1] or 1), text
-        return takes * int(match[2]), makes * int(match[2])
-    match = re.match(r"(\d+) times: (.*)", low)
-    if match:
-        takes, makes = run(match[2])
-        return takes * int(match[1]), makes * int(match[1])
-    match = re.match(r"(?:knit|purl) (?:until (\d+) (?:is|are) left|to the end)$", low)
-    if match:
-        number = have - int(match[1] or 0)
-        return number, number
-    return run(low)
-
-
-def read_rows(text: str) -> list[tuple[list[str], int]]:
-    """Each row of a spoken edition: its steps and the count that is said after it."""
-    found = []
-    for block in text.split("\n\n"):
-        lines = block.splitlines()
-        if re.match(r"(Row|Round|Rows|Rounds|Next) ", lines[0]):
-            steps = [line for line in lines[1:-1] if not line.startswith("With strand")]
-            match = re.match(r"([\d]+) stitch(?:es)?\.$", lines[-1])
-            assert match, block
-            found.append((steps, int(match[1])))
-    return found
-
-
-def spoken(text: str, size: str | None = None) -> str:
+def spoken(text: str, size: str | None = None, language: str = "en") -> str:
     checked = check_source(Source.of("test.loop", text))
     assert not checked.has_errors, checked.problems
-    made, _ = build_editions(checked, BuildOptions(("spoken",), size), "test")
+    made, _ = build_editions(checked, BuildOptions(("spoken",), size, language=language), "test")
     return made[0][1].decode()
 
 
@@ -116,42 +38,6 @@ def test_no_abbreviation_is_left(path: Path) -> None:
     body = text.replace("(US", "").replace("UK", "")
     assert not SHORT.findall(body)
     assert "*" not in text and "×" not in text
-
-
-BODIES = st.lists(
-    st.sampled_from(
-        ["k3", "p2", "sl1 wyif", "k2tog", "ssk", "yo", "kfb", "m1l", "(k1 yo) x2", "k3tog"]
-    ),
-    max_size=4,
-)
-UNITS = st.lists(
-    st.sampled_from(["k1", "p2", "sl1 wyif", "k2tog", "yo k2tog"]), min_size=1, max_size=3
-)
-TAKES = {"k3": 3, "p2": 2, "sl1 wyif": 1, "k2tog": 2, "ssk": 2, "yo": 0, "kfb": 1, "m1l": 0,
-         "(k1 yo) x2": 2, "k3tog": 3, "k1": 1, "yo k2tog": 2}  # fmt: skip
-MAKES = {"k3": 3, "p2": 2, "sl1 wyif": 1, "k2tog": 1, "ssk": 1, "yo": 1, "kfb": 2, "m1l": 1,
-         "(k1 yo) x2": 4, "k3tog": 1, "k1": 1, "yo k2tog": 2}  # fmt: skip
-
-
-@settings(max_examples=150, deadline=None)
-@given(BODIES, UNITS, st.integers(1, 40), BODIES)
-def test_what_is_said_counts_out(
-    before: list[str], unit: list[str], often: int, after: list[str]
-) -> None:
-    fixed = sum(TAKES[word] for word in before + after)
-    cast = fixed + often * sum(TAKES[word] for word in unit)
-    source = (
-        f'pattern "P"\npiece p flat\n  cast on {cast}\n'
-        f"  row: {' '.join(before)} * {' '.join(unit)} * {' '.join(after)}\n  bind off\n"
-    )
-    ((steps, said),) = read_rows(spoken(source))
-    left, made = cast, 0
-    for line in steps:
-        takes, makes = step(line, left)
-        left, made = left - takes, made + makes
-    right = sum(MAKES[w] for w in before + after) + often * sum(MAKES[w] for w in unit)
-    assert left == 0
-    assert made == said == right
 
 
 def test_each_size_in_its_turn() -> None:
@@ -177,4 +63,48 @@ def test_each_size_in_its_turn() -> None:
     ],
 )
 def test_measures_in_full_words(short: str, full: str) -> None:
-    assert in_full(short) == full
+    assert in_full(short, ENGLISH) == full
+
+
+@pytest.mark.parametrize(
+    ("figures", "de", "fr", "es"),
+    [
+        ("1 m", "1 Meter", "1 mètre", "1 metro"),
+        ("1.5 m", "1,5 Meter", "1,5 mètre", "1,5 metros"),
+        ("9.6 m / 10 yd", "9,6 Meter oder 10 Yard", "9,6 mètres ou 10 yards",
+         "9,6 metros o 10 yardas"),
+        ("43¼ in", "43 und ein viertel Zoll", "43 pouces et quart", "43 pulgadas y cuarto"),
+        ("1½ oz", "1 und eine halbe Unze", "1 once et demie", "1 onza y media"),
+        ("3¾ oz", "3 und drei viertel Unzen", "3 onces trois quarts", "3 onzas y tres cuartos"),
+        ("½ in", "ein halber Zoll", "un demi-pouce", "media pulgada"),
+        ("110 cm / 43¼ in", "110 Zentimeter oder 43 und ein viertel Zoll",
+         "110 centimètres ou 43 pouces et quart", "110 centímetros o 43 pulgadas y cuarto"),
+        ("4.5 mm", "4,5 Millimeter", "4,5 millimètres", "4,5 milímetros"),
+    ],
+)  # fmt: skip
+def test_measures_in_other_languages(figures: str, de: str, fr: str, es: str) -> None:
+    said = [aloud(catalogue(language)).figures(figures) for language in ("de", "fr", "es")]
+    assert said == [de, fr, es]
+
+
+def test_a_writer_s_own_measures_stay_where_their_language_is_not_known() -> None:
+    note = "Block to 43¼ in, over 20 sts."
+    assert in_full(note, ENGLISH) == "Block to 43 and a quarter inches, over 20 stitches."
+    for language in ("de", "fr", "es"):
+        assert in_full(note, aloud(catalogue(language))) == note
+
+
+def test_what_follows_a_repeat_inside_a_line_is_told_from_it() -> None:
+    source = (
+        'pattern "P"\npiece p flat\n  cast on 60\n'
+        "  row: * (k1 p1) x2 p2 * \n  row: * (p1 (k1 p1) x2) x2 k2 *\n  bind off\n"
+    )
+    text = spoken(source)
+    assert "10 times: 2 times: knit 1, purl 1, then purl 2." in text
+    assert (
+        "5 times: 2 times: purl 1, 2 times: knit 1, purl 1, when all these are done, knit 2."
+        in text
+    )
+    assert "2-mal: 1 Masche rechts, 1 Masche links, dann 2 Maschen links." in spoken(
+        source, language="de"
+    )

@@ -21,7 +21,7 @@ from loopwright.notation.source import Source
 FOLDER = Path(__file__).parent.parent.parent / "examples"
 NAMES = sorted(path.stem for path in FOLDER.glob("*.loop"))
 # Shaped by literal counts (held stitches, short rows): the line is named, nothing is written.
-LITERAL = {"curlew-crescent", "eider-mitten", "rowan-yoke", "sandpiper-sock"}
+LITERAL = {"curlew-crescent", "eider-mitten", "plover-spiral", "rowan-yoke", "sandpiper-sock"}
 # Ends by yarn: it has no length that could be scaled.
 BY_YARN = {"tideline-wrap"}
 TRUE_OF_THE_NEW_SIZE = {

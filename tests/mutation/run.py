@@ -35,8 +35,8 @@ _WRONG = ("missed", "misplaced", "false_alarms", "miscounted", "guessed", "skipp
 
 
 BEYOND = {
-    "curlew-crescent", "curlew-sleeves", "eider-mitten", "rowan-yoke", "sandpiper-sock",
-    "tideline-wrap",
+    "curlew-crescent", "curlew-sleeves", "eider-mitten", "plover-spiral", "rowan-yoke",
+    "sandpiper-sock", "tideline-wrap",
 }  # fmt: skip
 """Examples with short rows, holders, spreading or an end by yarn: `bruteforce` cannot work them."""
 

@@ -19,9 +19,11 @@ from syrupy.assertion import SnapshotAssertion
 from loopwright.check.printing import problem_text
 from loopwright.compile import Checked
 from loopwright.notation.habits import LOOKED_AT, answer_to
-from loopwright.notation.parse import habit_reader, parse, reads
+from loopwright.notation.line import reads
+from loopwright.notation.parse import parse
 from loopwright.notation.rewrite import apply_edits
 from loopwright.notation.source import Source
+from loopwright.notation.unread import habit_reader
 from loopwright.problem import Problem
 
 CheckText = Callable[[str], Checked]

@@ -13,7 +13,7 @@ from lark.exceptions import UnexpectedCharacters, UnexpectedInput, UnexpectedTok
 from loopwright.notation import grammar
 from loopwright.notation.grammar import grammar_text, line_reader, tables_text
 from loopwright.notation.lalr import Reader, Tables, Unread, token_of
-from loopwright.notation.parse import split_comment
+from loopwright.notation.line import split_comment
 from loopwright.notation.shape import Shaper
 from loopwright.notation.tables import lark_parser, make_tables, mark_of
 

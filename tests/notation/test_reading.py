@@ -11,7 +11,8 @@ from hypothesis import strategies as st
 from loopwright.compile import Checked, check_source
 from loopwright.notation import tree
 from loopwright.notation.bounds import MAX_LINE, MAX_NAME, MAX_NESTING, MAX_SIZES
-from loopwright.notation.parse import parse, split_comment
+from loopwright.notation.line import split_comment
+from loopwright.notation.parse import parse
 from loopwright.notation.source import Source
 
 TEXT = (

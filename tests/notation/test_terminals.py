@@ -7,6 +7,7 @@ import re
 import pytest
 from lark import Lark
 
+from loopwright.model.build import build
 from loopwright.notation.grammar import grammar_text
 from loopwright.notation.parse import parse
 from loopwright.notation.source import Source
@@ -66,3 +67,27 @@ def test_a_line_word_alone_is_answered(word: str) -> None:
     parsed = parse(Source.of("cloth.loop", f"{word}\n"))
     assert parsed.recovered and len(parsed.problems) == 1
     assert parsed.problems[0].rule == "line-unclear"
+
+
+@pytest.mark.parametrize(
+    ("line", "said"),
+    [
+        ("care", "“care”, where a phrase of care such as “hand wash” should follow"),
+        ("care hand wash,", "“wash,”, where a phrase of care such as “hand wash” should follow"),
+        ("care hand wash; dry flat", "what can is a comma or a phrase of care such as “hand wash”"),
+        ("level", "“level”, where “basic”, “easy”, “intermediate” or “complex” should follow"),
+        ("bound", "“bound”, where “slip”, “carry” or “float” should follow"),
+        ("needle", "“needle”, where a name or a number should follow"),
+    ],
+)
+def test_a_line_says_what_it_takes_itself(line: str, said: str) -> None:
+    (problem,) = parse(Source.of("a.loop", f'pattern "A"\n  {line}\n')).problems
+    assert said in problem.message
+    assert ("no dry cleaning" in problem.help) == line.startswith("care")
+
+
+def test_what_the_help_of_a_care_line_shows_can_be_read() -> None:
+    (problem,) = parse(Source.of("a.loop", 'pattern "A"\n  care\n')).problems
+    shown = problem.help.split("“")[1].split("”")[0]
+    parsed = parse(Source.of("a.loop", f'pattern "A"\n  {shown}\n'))
+    assert not parsed.problems and not build(parsed).problems

@@ -24,7 +24,7 @@ from loopwright.check.checked import Checked
 from loopwright.compile import check_source
 from loopwright.count.affine import CountSet
 from loopwright.count.solve import counts_for
-from loopwright.count.walk import Tapes
+from loopwright.count.tape import Tapes
 from loopwright.notation.source import Source
 
 HERE = Path(__file__).parent

@@ -26,14 +26,41 @@ class Square:
 
 
 @dataclass(frozen=True)
+class Hook:
+    """Where a row turns: the line it stands on, on which side it bends, and the wrapped square.
+
+    `way` is 1 to the left; `wrapped` is -1 where no stitch has a ring.
+    """
+
+    symbol: str
+    line: int
+    way: int
+    wrapped: int
+
+
+@dataclass(frozen=True)
 class ReadRow:
-    """A row as read: from right to left, with the lines on which markers stand."""
+    """A row as read: from right to left, with the lines on which markers stand.
+
+    A square of the symbol ``waiting`` is a run of stitches without a grid, on a thin line.
+    """
 
     number: int
     rs: bool
     strand: str
     squares: tuple[Square, ...]
     marks: tuple[tuple[str, int], ...]
+    hook: Hook | None = None
+
+    @property
+    def waiting(self) -> tuple[int, ...]:
+        """The columns of stitches that wait."""
+        return tuple(
+            column
+            for square in self.squares
+            if square.symbol == "waiting"
+            for column in range(square.right, square.right + square.cells)
+        )
 
 
 def points(d: str) -> list[list[tuple[float, float]]]:
@@ -76,7 +103,14 @@ def read_chart(svg: str) -> list[ReadRow]:
     lines = points(grid.attrib["d"])
     across = [line for line in lines if line[0][1] == line[-1][1]]
     upright = [line for line in lines if line[0][0] == line[-1][0]]
-    left, right = min(p[0] for p in across[0]), max(p[0] for p in across[0])
+    threads = [
+        line
+        for path in root.iter(f"{SVG}path")
+        if path.attrib.get("data-symbol") == "waiting"
+        for line in points(path.attrib["d"])
+    ]
+    left = min(p[0] for line in across + threads for p in line)
+    right = max(p[0] for line in across + threads for p in line)
     rows = []
     for number in sorted(bands):
         top = bands[number]
@@ -84,7 +118,8 @@ def read_chart(svg: str) -> list[ReadRow]:
         stops = sorted(
             {line[0][0] for line in upright if line[0][1] - 0.1 < middle < line[-1][1] + 0.1}
         )
-        assert stops[0] == left and stops[-1] == right, number
+        # Where stitches wait there is no grid: the field goes on to the end of the chart.
+        stops = sorted({left, *stops, right})
         squares = [
             Square(
                 _what(root, a, b, top),
@@ -93,10 +128,47 @@ def read_chart(svg: str) -> list[ReadRow]:
             )
             for a, b in pairwise(stops)
         ]
+        for (a, b), square in zip(pairwise(stops), squares, strict=True):
+            assert square.symbol == "waiting" or _framed(across, a, b, top), (number, square)
         rs, strand = _label(root, number, middle, left, right)
         marks = tuple(sorted(_marks(root, top, right), key=lambda m: m[1]))
-        rows.append(ReadRow(number, rs, strand, tuple(squares[::-1]), marks))
+        hook = _hook(root, top, right)
+        rows.append(ReadRow(number, rs, strand, tuple(squares[::-1]), marks, hook))
     return rows
+
+
+def _framed(across: list[list[tuple[float, float]]], a: float, b: float, top: float) -> bool:
+    """Whether a square has a line above and one below it."""
+    for y in (top, top + 10):
+        ends = [(line[0][0], line[-1][0]) for line in across if abs(line[0][1] - y) < 0.1]
+        if not any(min(end) <= a and b <= max(end) for end in ends):
+            return False
+    return True
+
+
+def _hook(root: ET.Element, top: float, right: float) -> Hook | None:
+    """The hook in a row, and the square that has the ring which goes with it."""
+    found: list[tuple[str, int, int]] = []
+    wrapped = -1
+    for path in root.iter(f"{SVG}path"):
+        name = path.attrib.get("data-symbol", "")
+        if name.removesuffix("~") not in ("turn", "w&t"):
+            continue
+        for start, line in zip(path.attrib["d"].split("M")[1:], points(path.attrib["d"])):  # noqa: B905
+            if not top < line[0][1] < top + 10:
+                continue
+            if start.endswith("z"):
+                middle = (line[0][0] + line[len(line) // 2][0]) / 2
+                assert wrapped == -1
+                wrapped = int((right - middle) // 10)
+            else:
+                out = max(line, key=lambda p: abs(p[0] - line[0][0]))[0] - line[0][0]
+                found.append((name, round((right - line[0][0]) / 10), 1 if out < 0 else -1))
+    if not found:
+        assert wrapped == -1
+        return None
+    ((name, at, way),) = found
+    return Hook(name.removesuffix("~"), at, way, wrapped)
 
 
 def _what(root: ET.Element, a: float, b: float, top: float) -> str:
@@ -104,7 +176,7 @@ def _what(root: ET.Element, a: float, b: float, top: float) -> str:
     found = set()
     for path in root.iter(f"{SVG}path"):
         name = path.attrib.get("data-symbol")
-        if name is None or name in ("pm", "sm", "rm"):
+        if name is None or name.removesuffix("~") in ("pm", "sm", "rm", "turn", "w&t"):
             continue
         for line in points(path.attrib["d"]):
             x = (min(p[0] for p in line) + max(p[0] for p in line)) / 2

@@ -9,83 +9,28 @@ from pathlib import Path
 import pytest
 
 from loopwright.compile import check_source
-from loopwright.model.body import Body, Fill, Group, Stitches, words_of
+from loopwright.count.walk import Walk
+from loopwright.model.body import Body, Fill, Group, Stitches
 from loopwright.model.pattern import Motif
 from loopwright.notation.source import Source
-from loopwright.picture.cells import Chart, charts_of
+from loopwright.picture.cells import charts_of
+from loopwright.picture.chart import Chart
 from loopwright.picture.svg import Strip, chart_svg
 
 HERE = Path(__file__).parent
 sys.path.insert(0, str(HERE))
-from reader import ReadRow, read_chart  # noqa: E402
+from reader import read_chart  # noqa: E402
+from turned import compare_turned  # noqa: E402
+from worded import as_worked, inner, word_of  # noqa: E402
 
 ROOT = HERE.parent.parent
 SOURCES = sorted(
-    [*(ROOT / "examples").glob("*.loop"), *(ROOT / "tests/outside/patterns").rglob("*.loop")]
+    [
+        *(ROOT / "examples").glob("*.loop"),
+        *(ROOT / "tests/outside/patterns").rglob("*.loop"),
+        *(ROOT / "tests/outside/garments").rglob("*.loop"),
+    ]
 )
-
-# What a knitter does on the wrong side to make what a symbol shows on the right side.
-WRONG_SIDE = {
-    "k": "p", "p": "k", "k tbl": "p tbl", "p tbl": "k tbl", "k2tog": "p2tog", "p2tog": "k2tog",
-    "k3tog": "p3tog", "p3tog": "k3tog", "k4tog": "p4tog", "p4tog": "k4tog", "k5tog": "p5tog",
-    "p5tog": "k5tog", "k6tog": "p6tog", "p6tog": "k6tog", "ssk": "ssp", "ssp": "ssk",
-    "kfb": "pfb", "pfb": "kfb", "m1": "m1p", "m1p": "m1", "brk": "brp", "brp": "brk",
-    "sl": "sl front", "sl front": "sl", "sl kwise": "sl kwise front",
-    "sl kwise front": "sl kwise",
-}  # fmt: skip
-SAME_BOTH = {"yo", "bo", "co", "drop", "sl1yo"}
-
-
-def said(symbol: str, rs: bool) -> str:
-    """The word that a row of this side works for a symbol."""
-    if symbol.startswith("own:"):
-        return symbol.removeprefix("own:").lower()
-    if symbol.startswith("into:"):
-        return "(" + symbol.split(":", 3)[3] + ")"
-    if rs or symbol in SAME_BOTH:
-        assert not symbol.endswith("~")
-        return symbol
-    if symbol.endswith("~"):
-        return symbol[:-1]
-    return WRONG_SIDE[symbol]
-
-
-def as_worked(row: ReadRow) -> list[str]:
-    """The words of a row as read, markers among them, in the order in which it is worked."""
-    words: list[tuple[float, str]] = []
-    for square in row.squares:
-        if square.symbol == "no stitch":
-            continue
-        word = said(square.symbol, row.rs)
-        words += [(square.right + 0.5, word)]
-    words += [(float(line), name) for name, line in row.marks]
-    words.sort(key=lambda w: w[0], reverse=not row.rs)
-    return [word for _, word in words]
-
-
-def _inner(step: object) -> str:
-    if isinstance(step, Group):
-        assert step.into is None
-        text = ", ".join(_inner(s) for s in step.steps)
-        return ", ".join([text] * (1 if step.times is None else step.times.at(0)))
-    assert isinstance(step, Stitches)
-    one = step.stitch.abbr + ("1" if step.stitch.word in ("k", "p", "sl") else "")
-    return ", ".join([" ".join((one, *step.modifiers))] * step.count[0])
-
-
-def _word(step: Stitches) -> str:
-    word, modifiers = step.stitch.word, [m for m in step.modifiers if m != "pwise"]
-    if step.stitch.kind == "own":
-        return step.stitch.abbr.lower()
-    if word == "sl":
-        return " ".join(
-            [
-                "sl",
-                *(["kwise"] if {"kwise", "tbl"} & set(modifiers) else []),
-                *(["front"] if "wyif" in modifiers else []),
-            ]
-        )
-    return " ".join((word, *modifiers))
 
 
 def expected(body: Body, size: int, stretches: list[int]) -> list[str]:
@@ -95,14 +40,14 @@ def expected(body: Body, size: int, stretches: list[int]) -> list[str]:
     def spell(steps: tuple[object, ...], into: list) -> None:  # type: ignore[type-arg]
         for step in steps:
             if isinstance(step, Stitches):
-                one = (_word(step), step.stitch.takes, step.stitch.makes)
+                one = (word_of(step), step.stitch.takes, step.stitch.makes)
                 into.extend([one] * step.number(size))
             elif isinstance(step, Fill):
                 unit: list[tuple[str, int, int]] = []
                 spell(step.steps, unit)
                 into.append(unit)
             elif isinstance(step, Group) and step.into is not None:
-                text = "(" + ", ".join(_inner(s) for s in step.steps) + ")"
+                text = "(" + ", ".join(inner(s) for s in step.steps) + ")"
                 makes: list[tuple[str, int, int]] = []
                 spell(step.steps, makes)
                 into.append((text, step.into.at(size), sum(m for _, _, m in makes)))
@@ -143,9 +88,9 @@ def takes_of(words: list[str], body: Body) -> list[int]:
     def learn(steps: tuple[object, ...]) -> None:
         for step in steps:
             if isinstance(step, Stitches):
-                known[_word(step)] = step.stitch.takes
+                known[word_of(step)] = step.stitch.takes
             elif isinstance(step, Group) and step.into is not None:
-                text = "(" + ", ".join(_inner(s) for s in step.steps) + ")"
+                text = "(" + ", ".join(inner(s) for s in step.steps) + ")"
                 known[text] = step.into.at(0)
             elif isinstance(step, Group | Fill):
                 learn(step.steps)
@@ -160,21 +105,16 @@ def takes_of(words: list[str], body: Body) -> list[int]:
     return stretches
 
 
-def charts_in(text: str) -> list[tuple[Chart, Motif, int]]:
+def charts_in(text: str) -> list[tuple[Chart, Motif, int, list[Walk]]]:
     checked = check_source(Source.of("cloth.loop", text))
     assert not checked.has_errors, checked.problems
     found = []
     for size in range(len(checked.pattern.sizes)):
         charts, left = charts_of(checked.pattern, checked.walks, [size])
-        # A chart has whole rows: a motif of short rows is left to its words.
-        turning = {
-            motif.name.text
-            for motif in checked.pattern.motifs
-            if any(w.stitch.kind == "turn" for row in motif.rows for w in words_of(row.body.steps))
-        }
-        assert {one.name for one in left} <= turning, left
+        assert not left
         motifs = {motif.name.text: motif for motif in checked.pattern.motifs}
-        found += [(chart, motifs[chart.name], size) for chart in charts]
+        walks = [walk for walk in checked.walks if walk.size == size]
+        found += [(chart, motifs[chart.name], size, walks) for chart in charts]
     return found
 
 
@@ -184,10 +124,14 @@ def test_a_chart_says_what_the_rows_say(path: Path) -> None:
 
 
 def compare(text: str) -> None:
-    for chart, motif, size in charts_in(text):
+    for chart, motif, size, walks in charts_in(text):
         svg = chart_svg(chart, Strip(0, chart.columns, 0, len(chart.rows)), "c")
         rows = read_chart(svg)
         assert [row.number for row in rows] == list(range(1, len(rows) + 1))
+        if chart.turns:
+            compare_turned(chart, motif, size, rows, walks)
+            continue
+        assert not any(row.waiting or row.hook for row in rows)
         assert len(rows) % len(motif.rows) == 0
         sides = {row.number: row.rs for row in rows}
         flat = not all(sides.values()) or len(rows) == 1
@@ -215,12 +159,12 @@ def _after(words: list[str], body: Body, stretches: list[int], turned: bool) -> 
     def learn(steps: tuple[object, ...]) -> None:
         for step in steps:
             if isinstance(step, Stitches):
-                makes[_word(step)] = step.stitch.makes
+                makes[word_of(step)] = step.stitch.makes
             elif isinstance(step, Group) and step.into is not None:
-                text = "(" + ", ".join(_inner(s) for s in step.steps) + ")"
+                text = "(" + ", ".join(inner(s) for s in step.steps) + ")"
                 made: list[int] = []
-                for inner in step.steps:
-                    made.append(_makes(inner))
+                for each in step.steps:
+                    made.append(_makes(each))
                 makes[text] = sum(made)
             elif isinstance(step, Group | Fill):
                 learn(step.steps)
@@ -250,9 +194,9 @@ def _makes(step: object) -> int:
 
 def test_the_reader_sees_a_wrong_symbol() -> None:
     """The check above can fail: a chart with two stitches changed reads differently."""
-    chart, motif, size = charts_in((ROOT / "examples" / "fernbank-scarf.loop").read_text("utf-8"))[
-        0
-    ]
+    chart, motif, size, _ = charts_in(
+        (ROOT / "examples" / "fernbank-scarf.loop").read_text("utf-8")
+    )[0]
     svg = chart_svg(chart, Strip(0, chart.columns, 0, len(chart.rows)), "c")
     swapped = re.sub(
         'data-symbol="(yo|sk2p)"',

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from loopwright.count.proof import Proof
-from loopwright.count.walk import Tapes, Walk
+from loopwright.count.tape import Tapes
+from loopwright.count.walk import Walk
 from loopwright.model.pattern import Pattern
 from loopwright.notation.source import Source
 from loopwright.problem import Problem

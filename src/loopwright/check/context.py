@@ -9,7 +9,8 @@ from loopwright.count.affine import CountSet
 from loopwright.count.columns import slipping_bodies
 from loopwright.count.proof import Proof
 from loopwright.count.strands import Pickup, pickups
-from loopwright.count.walk import Finding, Tapes, Walk
+from loopwright.count.tape import Tapes
+from loopwright.count.walk import Finding, Walk
 from loopwright.model.pattern import Motif, Pattern, Piece
 from loopwright.notation.source import Span
 from loopwright.notation.tree import form_text

@@ -5,8 +5,8 @@ from __future__ import annotations
 from math import lcm
 
 from loopwright.count.live import total
-from loopwright.count.tape import FILL
-from loopwright.count.walk import Tapes, Walk, Worked
+from loopwright.count.tape import FILL, Tapes
+from loopwright.count.walk import Walk, Worked
 
 
 def telling_counts(walk: Walk) -> tuple[int, ...]:

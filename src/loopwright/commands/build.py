@@ -7,8 +7,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from loopwright.check.checked import Checked
-from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, Usage, report, say, show, tell
-from loopwright.commands.resize import wish_options
+from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, Usage, report, say, tell
+from loopwright.commands.measures import at_measures, wish_options
 from loopwright.compile import check_source
 from loopwright.files import read_source, safe_name, write_inside
 from loopwright.notation.hidden import named
@@ -16,11 +16,8 @@ from loopwright.record import replace
 
 if TYPE_CHECKING:
     from loopwright.build import BuildOptions
-    from loopwright.check.checked import Checked
-    from loopwright.edition.errata import Change
-
-if TYPE_CHECKING:
     from loopwright.edition.document import Personal
+    from loopwright.edition.errata import Change
 
 HELP = "check a source, then make its editions"
 EXAMPLE = "loopwright build examples/skerry-throw.loop --to pdf --paper letter"
@@ -38,7 +35,8 @@ def options(parser: argparse.ArgumentParser) -> None:
         "--to",
         default="pdf,html,text",
         metavar="KINDS",
-        help="which of pdf, html, text, spoken and lesson, with commas (default: pdf,html,text)",
+        help="which of pdf, html, text, spoken (for reading aloud) and lesson (a teaching sheet), "
+        "with commas (default: pdf,html,text)",
     )
     parser.add_argument("--out", default="out", metavar="DIR", help="the folder (default: out)")
     parser.add_argument("--size", metavar="NAME", help="one size only")
@@ -60,7 +58,7 @@ def options(parser: argparse.ArgumentParser) -> None:
         "--language",
         choices=("en", "de", "fr", "es"),
         default="en",
-        help="the language of the pages (de, fr and es are not yet checked by a native knitter)",
+        help="the language of every edition (de, fr, es: not yet checked by a native knitter)",
     )
     parser.add_argument(
         "--large",
@@ -109,12 +107,8 @@ def run(args: argparse.Namespace) -> int:
             raise Usage(f"there is no edition “{named(kind)}”; there are {', '.join(KINDS)}")
     if not kinds:
         raise Usage(f"--to names no edition; there are {', '.join(KINDS)}")
-    if args.language != "en":
-        if args.terms == "uk":
-            raise Usage("--terms uk are English words: they do not go with another --language")
-        for kind in ("spoken", "lesson"):
-            if kind in kinds:
-                raise Usage(f"the {kind} edition is in English only: leave --language out")
+    if args.language != "en" and args.terms == "uk":
+        raise Usage("--terms uk are English words: they do not go with another --language")
     options = BuildOptions(
         kinds,
         args.size,
@@ -172,27 +166,9 @@ def _is_personal(args: argparse.Namespace) -> bool:
 def _personal(args: argparse.Namespace, checked: Checked) -> tuple[Checked, Personal] | None:
     """The pattern at the reader's own measures, and its first page; None where it cannot be."""
     from loopwright.edition.personal import make_personal
-    from loopwright.fit.resize import CannotResize, Wish, resize
 
-    try:
-        wish = Wish.of(
-            checked.pattern,
-            args.width,
-            args.length,
-            args.size,
-            gauge=args.gauge,
-            scale=args.scale,
-        )
-        result = resize(checked, wish, check_source)
-    except ValueError as error:
-        raise Usage(named(str(error))) from None
-    except CannotResize as error:
-        show(error.problems, checked.source)
-        say("loopwright: nothing was written")
+    made = at_measures(checked, args, lambda again: again.has_errors)
+    if made is None:
         return None
-    again = check_source(result.source)
-    if again.has_errors:
-        report(again)
-        say("loopwright: the new sizes do not check, so nothing was written")
-        return None
-    return again, make_personal(checked, again, wish, result.notes, args.size, args.units)
+    again, notes = made.checked, made.resized.notes
+    return again, make_personal(checked, again, made.wish, notes, args.size, args.units)

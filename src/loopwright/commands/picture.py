@@ -110,7 +110,8 @@ def _place_of(kind: str, name: str | None, names: tuple[str, ...]) -> int | None
 
 
 def _charts(args: argparse.Namespace, checked: Checked, size: int | None) -> str:
-    from loopwright.picture.cells import Chart, charts_of
+    from loopwright.picture.cells import charts_of
+    from loopwright.picture.chart import Chart
     from loopwright.picture.sheet import sheet_svg
 
     pattern = checked.pattern

@@ -22,6 +22,21 @@ def doctor_Finding(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
+def measures_AtMeasures(given):
+    def __init__(self, wish, resized, checked):
+        put(self, 'wish', wish)
+        put(self, 'resized', resized)
+        put(self, 'checked', checked)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.wish, self.resized, self.checked) == (other.wish, other.resized, other.checked)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.wish, self.resized, self.checked))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
 RECORDS = {
     "doctor.Finding": ("fe: name fine found install=", doctor_Finding),
+    "measures.AtMeasures": ("fe: wish resized checked", measures_AtMeasures),
 }

@@ -14,10 +14,10 @@ from loopwright.commands.border import (
     miscounted,
     report,
     say,
-    show,
     tell,
     tell_json,
 )
+from loopwright.commands.measures import at_measures, wish_options
 from loopwright.compile import check_source
 from loopwright.files import read_source, write_whole
 from loopwright.notation.hidden import named
@@ -27,21 +27,6 @@ EXAMPLE = (
     "loopwright resize examples/skerry-throw.loop --width 160cm --size bed -o wide.loop\n"
     '  loopwright resize examples/gull-hat.loop --gauge "18 stitches 26 rows = 10 cm" --dry-run'
 )
-
-
-def wish_options(parser: argparse.ArgumentParser) -> None:
-    """What may be asked for; `build` asks the same for a reader's edition."""
-    parser.add_argument("--width", metavar="WIDTH", help="such as 150cm, 60in or 90/120/150cm")
-    parser.add_argument("--length", metavar="LENGTH", help="such as 180cm")
-    parser.add_argument(
-        "--gauge",
-        metavar="GAUGE",
-        action="append",
-        default=[],
-        help='keep the size, at your gauge: "18 stitches 26 rows = 10 cm" (with “in NAME” '
-        "behind it for another of the pattern's gauges)",
-    )
-    parser.add_argument("--scale", metavar="PER CENT", help="width and length, such as 80%%")
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -61,7 +46,6 @@ def options(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Run it; gives the exit status."""
-    from loopwright.fit.resize import CannotResize, Wish, resize
     from loopwright.fit.table import before_after, table_json
 
     asked = (args.width, args.length, args.scale, args.add_size, args.only, *args.gauge)
@@ -76,29 +60,10 @@ def run(args: argparse.Namespace) -> int:
     if miscounted(checked):
         say("loopwright: nothing was written, because the pattern has errors")
         return BAD_PATTERN
-    try:
-        wish = Wish.of(
-            checked.pattern,
-            args.width,
-            args.length,
-            args.size,
-            gauge=args.gauge,
-            scale=args.scale,
-            add_size=args.add_size,
-            only=args.only,
-        )
-        result = resize(checked, wish, check_source)
-    except ValueError as error:
-        raise Usage(named(str(error))) from None
-    except CannotResize as error:
-        show(error.problems, checked.source)
-        say("loopwright: nothing was written")
+    made = at_measures(checked, args, miscounted, args.add_size, args.only)
+    if made is None:
         return BAD_PATTERN
-    again = check_source(result.source)
-    if miscounted(again):
-        report(again)
-        say("loopwright: the new sizes do not check, so nothing was written")
-        return BAD_PATTERN
+    result, again = made.resized, made.checked
     if again.has_errors:
         report(again)  # the new counts hold, but the strands need other feeds
     for note in result.notes:

@@ -67,6 +67,16 @@ def prove(motif: Motif, size: int, tapes: TapesLike, repeater: Repeater) -> Proo
     return Proof(motif, size, verdict, tuple(snags), holds)
 
 
+def form_set(motif: Motif) -> CountSet:
+    """The counts of a motif's form for n = 1, 2, 3 …"""
+    form = motif.form
+    if form is None:
+        return CountSet.every(1)
+    if form.unit == 0:
+        return CountSet(form.fixed, 0, form.fixed)
+    return CountSet(form.fixed, form.unit, max(form.unit + form.fixed, 0))
+
+
 def _places(tape: Tape) -> bool:
     """Whether a row places a marker itself."""
     return any(op.kind == PLACE for op in tape.ops)

@@ -110,6 +110,43 @@ def live_Live(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
+def progress_Progress(given):
+    def __init__(self, pattern, piece, size, tapes, repeater, holders, estimate, instead, forced, anew, events=UNSET, findings=UNSET, sites=UNSET, state=given['state'], first_cast=given['first_cast'], cast_span=given['cast_span'], moved=given['moved'], unsure=given['unsure'], widest=given['widest'], brought=given['brought'], put_aside=given['put_aside'], row=given['row'], rs=given['rs'], round=given['round'], height=given['height'], strand=given['strand'], spent=UNSET, reached=UNSET):
+        self.pattern = pattern
+        self.piece = piece
+        self.size = size
+        self.tapes = tapes
+        self.repeater = repeater
+        self.holders = holders
+        self.estimate = estimate
+        self.instead = instead
+        self.forced = forced
+        self.anew = anew
+        self.events = given['events']() if events is UNSET else events
+        self.findings = given['findings']() if findings is UNSET else findings
+        self.sites = given['sites']() if sites is UNSET else sites
+        self.state = state
+        self.first_cast = first_cast
+        self.cast_span = cast_span
+        self.moved = moved
+        self.unsure = unsure
+        self.widest = widest
+        self.brought = brought
+        self.put_aside = put_aside
+        self.row = row
+        self.rs = rs
+        self.round = round
+        self.height = height
+        self.strand = strand
+        self.spent = given['spent']() if spent is UNSET else spent
+        self.reached = given['reached']() if reached is UNSET else reached
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.pattern, self.piece, self.size, self.tapes, self.repeater, self.holders, self.estimate, self.instead, self.forced, self.anew, self.events, self.findings, self.sites, self.state, self.first_cast, self.cast_span, self.moved, self.unsure, self.widest, self.brought, self.put_aside, self.row, self.rs, self.round, self.height, self.strand, self.spent, self.reached) == (other.pattern, other.piece, other.size, other.tapes, other.repeater, other.holders, other.estimate, other.instead, other.forced, other.anew, other.events, other.findings, other.sites, other.state, other.first_cast, other.cast_span, other.moved, other.unsure, other.widest, other.brought, other.put_aside, other.row, other.rs, other.round, other.height, other.strand, other.spent, other.reached)
+        return NotImplemented
+    return {'__init__': __init__, '__eq__': __eq__}
+
+
 def proof_Proof(given):
     def __init__(self, motif, size, verdict, snags, holds):
         put(self, 'motif', motif)
@@ -495,17 +532,20 @@ def walk_ListedRow(given):
 
 
 def walk_Site(given):
-    def __init__(self, motif, item, count, size):
+    def __init__(self, motif, item, count, size, live, rs, round):
         put(self, 'motif', motif)
         put(self, 'item', item)
         put(self, 'count', count)
         put(self, 'size', size)
+        put(self, 'live', live)
+        put(self, 'rs', rs)
+        put(self, 'round', round)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.motif, self.item, self.count, self.size) == (other.motif, other.item, other.count, other.size)
+            return (self.motif, self.item, self.count, self.size, self.live, self.rs, self.round) == (other.motif, other.item, other.count, other.size, other.live, other.rs, other.round)
         return NotImplemented
     def __hash__(self):
-        return hash((self.motif, self.item, self.count, self.size))
+        return hash((self.motif, self.item, self.count, self.size, self.live, self.rs, self.round))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -523,44 +563,6 @@ def walk_Walk(given):
         put(self, 'sound', sound)
         put(self, 'heights', heights)
     return {'__init__': __init__}
-
-
-def walk__Walker(given):
-    def __init__(self, pattern, piece, size, tapes, repeater, estimate, instead, holders, before=UNSET, forced=given['forced'], events=UNSET, findings=UNSET, sites=UNSET, state=given['state'], first_cast=given['first_cast'], cast_span=given['cast_span'], moved=given['moved'], unsure=given['unsure'], widest=given['widest'], brought=given['brought'], put_aside=given['put_aside'], row=given['row'], rs=given['rs'], round=given['round'], height=given['height'], strand=given['strand'], loops=UNSET, spent=UNSET, reached=UNSET):
-        self.pattern = pattern
-        self.piece = piece
-        self.size = size
-        self.tapes = tapes
-        self.repeater = repeater
-        self.estimate = estimate
-        self.instead = instead
-        self.holders = holders
-        self.before = given['before']() if before is UNSET else before
-        self.forced = forced
-        self.events = given['events']() if events is UNSET else events
-        self.findings = given['findings']() if findings is UNSET else findings
-        self.sites = given['sites']() if sites is UNSET else sites
-        self.state = state
-        self.first_cast = first_cast
-        self.cast_span = cast_span
-        self.moved = moved
-        self.unsure = unsure
-        self.widest = widest
-        self.brought = brought
-        self.put_aside = put_aside
-        self.row = row
-        self.rs = rs
-        self.round = round
-        self.height = height
-        self.strand = strand
-        self.loops = given['loops']() if loops is UNSET else loops
-        self.spent = given['spent']() if spent is UNSET else spent
-        self.reached = given['reached']() if reached is UNSET else reached
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.pattern, self.piece, self.size, self.tapes, self.repeater, self.estimate, self.instead, self.holders, self.before, self.forced, self.events, self.findings, self.sites, self.state, self.first_cast, self.cast_span, self.moved, self.unsure, self.widest, self.brought, self.put_aside, self.row, self.rs, self.round, self.height, self.strand, self.loops, self.spent, self.reached) == (other.pattern, other.piece, other.size, other.tapes, other.repeater, other.estimate, other.instead, other.holders, other.before, other.forced, other.events, other.findings, other.sites, other.state, other.first_cast, other.cast_span, other.moved, other.unsure, other.widest, other.brought, other.put_aside, other.row, other.rs, other.round, other.height, other.strand, other.loops, other.spent, other.reached)
-        return NotImplemented
-    return {'__init__': __init__, '__eq__': __eq__}
 
 
 def widths_Stretch(given):
@@ -590,6 +592,7 @@ RECORDS = {
     "columns.SlipRun": ("fe: length at column cell strand", columns_SlipRun),
     "columns.SlipRow": ("f: row rs columns written", columns_SlipRow),
     "live.Live": ("fe: ahead behind= gap=", live_Live),
+    "progress.Progress": ("e: pattern piece size tapes repeater holders estimate instead forced anew events~default_factory findings~default_factory sites~default_factory state= first_cast= cast_span= moved= unsure= widest= brought= put_aside= row= rs= round= height= strand= spent~default_factory reached~default_factory", progress_Progress),
     "proof.Proof": ("fe: motif size verdict snags holds", proof_Proof),
     "repeat.Entry": ("fe: row start end fills yarn misfit turns=", repeat_Entry),
     "repeat.Chunk": ("fe: entries reps part after", repeat_Chunk),
@@ -614,8 +617,7 @@ RECORDS = {
     "walk.Moved": ("fe: item index count counts total", walk_Moved),
     "walk.Said": ("fe: item index", walk_Said),
     "walk.ListedRow": ("fe: row side strand start end line", walk_ListedRow),
-    "walk.Site": ("fe: motif item count size", walk_Site),
+    "walk.Site": ("fe: motif item count size live rs round", walk_Site),
     "walk.Walk": ("f: piece size events findings sites cast_on widest rows height sound heights", walk_Walk),
-    "walk._Walker": ("e: pattern piece size tapes repeater estimate instead holders before~default_factory forced= events~default_factory findings~default_factory sites~default_factory state= first_cast= cast_span= moved= unsure= widest= brought= put_aside= row= rs= round= height= strand= loops~default_factory spent~default_factory reached~default_factory", walk__Walker),
     "widths.Stretch": ("fe: motif gauge first last widest rows span", widths_Stretch),
 }

@@ -86,54 +86,16 @@ class Repeater:
         Gives the chunks (more than one only where the rows multiply their stitches) and the
         snags, at most one a row. Never raises.
         """
-        chunks: list[Chunk] = []
-        snags: list[Snag] = []
         if len(pairs) == 1 and reps == 1 and part == 0:
             return self._single(pairs[0], state, in_round, following)
         turns = any(tape.turns for _, tape in pairs)
         odd = (turns or not in_round) and len(pairs) % 2 == 1
         parted = not state.is_plain or turns or any(tape.marked for _, tape in pairs)
         if odd and reps > 1 and parted:
-            # Markers are met from the other end in every second repeat: pair the repeats.
-            rest = reps % 2 * len(pairs) + part
-            chunks, snags = self.run(pairs * 2, state, reps // 2, rest, in_round, following)
-            length = len(pairs)
-            return chunks, [
-                replace(
-                    snag,
-                    index=snag.index % length,
-                    repeat=2 * snag.repeat + snag.index // length,
-                )
-                for snag in snags
-            ]
-        done = 0
-        walked = 0
-        while done < reps:
-            left = reps - done
-            entries, after, found = self.sweep(pairs, state, ONCE, in_round, following)
-            self._collect(snags, found, done)
-            if left == 1 or found:
-                # Behind a snag every repeat would only say it again.
-                steady = left if found else 1
-                chunks.append(Chunk(entries, steady, 0, after))
-                state = after
-                break
-            even = self._evenly(pairs, state, after, left, in_round)
-            if even is not None:
-                more, state, worked = even
-                chunks.append(Chunk(more, worked, 0, state))
-                done += worked
-                continue
-            chunks.append(Chunk(entries, 1, 0, after))
-            state = after
-            done += 1
-            walked += 1
-            if walked > MAX_GEOMETRIC or total(state).fixed > MAX_NUMBER:
-                row, tape = pairs[0]
-                misfit = Misfit("grown", 0, total(state).fixed, 0, 0, 0, 0, 1, True, None)
-                snags.append(Snag("grown", row, tape, 0, done, misfit))
-                break
+            return self._in_twos(pairs, state, reps, part, in_round, following)
+        chunks, snags = self._whole(pairs, state, reps, in_round, following)
         if part:
+            state = chunks[-1].after if chunks else state
             entries, after, found = self.sweep(pairs[:part], state, ONCE, in_round, following)
             self._collect(snags, found, reps)
             chunks.append(Chunk(entries, 1, 0, after))
@@ -185,6 +147,65 @@ class Repeater:
             row, total(state), total(after), outcome.fills, outcome.yarn, False, tape.turns
         )
         return [Chunk((entry,), 1, 0, after)], []
+
+    def _in_twos(
+        self,
+        pairs: list[Pair],
+        state: Live,
+        reps: int,
+        part: int,
+        in_round: bool,
+        following: Tape | None,
+    ) -> tuple[list[Chunk], list[Snag]]:
+        """Two repeats as one: markers are met from the other end in every second repeat."""
+        length = len(pairs)
+        rest = reps % 2 * length + part
+        chunks, snags = self.run(pairs * 2, state, reps // 2, rest, in_round, following)
+        return chunks, [
+            replace(
+                snag,
+                index=snag.index % length,
+                repeat=2 * snag.repeat + snag.index // length,
+            )
+            for snag in snags
+        ]
+
+    def _whole(
+        self,
+        pairs: list[Pair],
+        state: Live,
+        reps: int,
+        in_round: bool,
+        following: Tape | None,
+    ) -> tuple[list[Chunk], list[Snag]]:
+        """Whole repeats: as many at once as add evenly, else one by one."""
+        chunks: list[Chunk] = []
+        snags: list[Snag] = []
+        done = walked = 0
+        while done < reps:
+            left = reps - done
+            entries, after, found = self.sweep(pairs, state, ONCE, in_round, following)
+            self._collect(snags, found, done)
+            if left == 1 or found:
+                # Behind a snag every repeat would only say it again.
+                chunks.append(Chunk(entries, left, 0, after))
+                break
+            even = self._evenly(pairs, state, after, left, in_round)
+            if even is not None:
+                more, state, worked = even
+                chunks.append(Chunk(more, worked, 0, state))
+                done += worked
+                continue
+            chunks.append(Chunk(entries, 1, 0, after))
+            state = after
+            done += 1
+            walked += 1
+            if walked > MAX_GEOMETRIC or total(state).fixed > MAX_NUMBER:
+                row, tape = pairs[0]
+                misfit = Misfit("grown", 0, total(state).fixed, 0, 0, 0, 0, 1, True, None)
+                snags.append(Snag("grown", row, tape, 0, done, misfit))
+                break
+        return chunks, snags
 
     def _collect(self, snags: list[Snag], found: list[Snag], done: int) -> None:
         seen = {snag.row for snag in snags}

@@ -231,24 +231,11 @@ def counts_for(pattern: Pattern, piece: Piece, size: int, tapes: TapesLike) -> C
                     break
                 state = solver.held(state, item.count.at(size))
             elif isinstance(item, PieceRow):
-                tape = tapes.of(item.row.body, size)
-                if item.times is not None:
-                    times = item.times.at(size)
-                elif item.first is not None and item.last is not None:
-                    times = item.last.at(size) - item.first.at(size) + 1
-                else:
-                    times = 1
-                state = solver.repeat([tape], state, times, in_round, None)
+                state = _piece_row(solver, item, size, state, in_round, tapes)
             elif isinstance(item, Spread):
                 if item.motif is None or item.plain is None:
                     break
-                # The rows between keep the count: one change and they, so many times over.
-                change = Work(item.name, item.motif, item.times, item.span, item.line)
-                between = ForRows(Count((len(item.plain.rows),), item.span), item.span)
-                rest = Work(item.plain_name, item.plain, between, item.span, item.line)
-                state = _work(solver, rest, item.plain, size, state, in_round, tapes)
-                state = _work(solver, change, item.motif, size, state, True, tapes)
-                state = _work(solver, rest, item.plain, size, state, in_round, tapes)
+                state = _spread(solver, item, item.motif, item.plain, size, state, in_round, tapes)
             elif isinstance(item, Work):
                 if item.motif is None:
                     break
@@ -256,6 +243,37 @@ def counts_for(pattern: Pattern, piece: Piece, size: int, tapes: TapesLike) -> C
     except _Stopped:
         pass
     return solver.found
+
+
+def _piece_row(
+    solver: _Solver, item: PieceRow, size: int, state: Lines, in_round: bool, tapes: TapesLike
+) -> Lines:
+    if item.times is not None:
+        times = item.times.at(size)
+    elif item.first is not None and item.last is not None:
+        times = item.last.at(size) - item.first.at(size) + 1
+    else:
+        times = 1
+    return solver.repeat([tapes.of(item.row.body, size)], state, times, in_round, None)
+
+
+def _spread(
+    solver: _Solver,
+    item: Spread,
+    motif: Motif,
+    plain: Motif,
+    size: int,
+    state: Lines,
+    in_round: bool,
+    tapes: TapesLike,
+) -> Lines:
+    """The rows between keep the count: one change and they, so many times over."""
+    change = Work(item.name, motif, item.times, item.span, item.line)
+    between = ForRows(Count((len(plain.rows),), item.span), item.span)
+    rest = Work(item.plain_name, plain, between, item.span, item.line)
+    state = _work(solver, rest, plain, size, state, in_round, tapes)
+    state = _work(solver, change, motif, size, state, True, tapes)
+    return _work(solver, rest, plain, size, state, in_round, tapes)
 
 
 def _work(

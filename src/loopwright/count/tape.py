@@ -140,6 +140,22 @@ def tape_of(body: Body, size: int) -> Tape:
     return Tape(tuple(ops), maker.even, maker.markers > 0, maker.trouble, body.broken, maker.turned)
 
 
+class Tapes:
+    """Tapes by body and size, each made once."""
+
+    def __init__(self) -> None:
+        self._made: dict[tuple[int, int], Tape] = {}
+        self._kept: list[Body] = []  # ids stay valid while the bodies live
+
+    def of(self, body: Body, size: int) -> Tape:
+        key = (id(body), size)
+        found = self._made.get(key)
+        if found is None:
+            found = self._made[key] = tape_of(body, size)
+            self._kept.append(body)
+        return found
+
+
 class _Maker:
     def __init__(self, ops: list[Op], size: int) -> None:
         self.ops = ops

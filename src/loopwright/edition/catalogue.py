@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 
+from loopwright.edition.aloud import measures_aloud
+from loopwright.edition.numbers import ordinal
 from loopwright.facts.words import terms
 from loopwright.model.stitch import Stitch
 from loopwright.record import dataclass, field
@@ -31,6 +33,8 @@ EDGES = ("left", "right", "top", "bottom", "cast-on", "bind-off", "side")
 _FAMILY = re.compile(r"(k|p)(\d+)tog")
 _POINT = re.compile(r"(?<=\d)\.(?=\d)")
 _UNIT = re.compile(r"(?<=[\d)¼½¾] )(cm|mm|in|m|yd|g|oz)(?![\w.])")
+_DE = re.compile(r"\b([Dd])e \{(\w+)\}")
+_VOWEL = re.compile(r"[aeiouàâäæéèêëîïôöœùûü]", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +43,10 @@ class Catalogue:
     the word of the language of sources (a stitch, a modifier) or the English term; `names` are
     the trade's names of fabrics, methods, levels and tools that a source uses as they are. What
     a catalogue lacks stays English. `in_words` where small numbers are written out; `decimal` is
-    the mark of broken numbers, `units` are the unit words that differ.
+    the mark of broken numbers, `group` parts thousands from `group_from` on, `units` are the unit
+    words that differ. `plurals` are messages with a number, by the English for one of it: for one
+    and for more; `zero_is_one` where the language says none as it says one. `spoken` are the
+    messages that reading aloud says otherwise; `aloud` tells that these words are for that.
 
     A stitch's abbreviation may hold ``{n}``, where its number stands in it; a term without a
     meaning is no abbreviation and is not listed. A key such as ``yo kp`` is the stitch between
@@ -55,30 +62,78 @@ class Catalogue:
     notices: tuple[str, ...] = ()
     decimal: str = "."
     units: Mapping[str, str] = field(default_factory=dict)
+    group: str = ","
+    group_from: int = 1000
+    plurals: Mapping[str, tuple[str, str]] = field(default_factory=dict)
+    zero_is_one: bool = False
+    spoken: Mapping[str, str] = field(default_factory=dict)
+    aloud: bool = False
+
+    @property
+    def is_english(self) -> bool:
+        return self.language.startswith("en")
 
     def text(self, message: str) -> str:
         return self.messages.get(message, message)
 
     def say(self, message: str, **parts: object) -> str:
         """A message with its parts put in. A translation may use any of the parts, or leave one."""
-        return self.text(message).format(**parts)
+        return self._filled(self.text(message), parts)
+
+    def many(self, one: str, many: str, number: float, **parts: object) -> str:
+        """One of two messages, by `number`, which is their part ``n`` where no other is given."""
+        pair = self.plurals.get(one, (one, many))
+        return self._filled(pair[not self.is_one(number)], {"n": number, **parts})
+
+    def is_one(self, number: float) -> bool:
+        """Whether words beside the number are in the singular: French says 0 and 1,5 so too."""
+        return abs(number) < 2 if self.zero_is_one else number == 1
+
+    def _filled(self, text: str, parts: Mapping[str, object]) -> str:
+        """The message with its parts put in; French shortens its “de” before a vowel."""
+        if self.language == "fr":
+            text = _DE.sub(
+                lambda de: f"{de[1]}’{{{de[2]}}}" if _VOWEL.match(str(parts[de[2]])) else de[0],
+                text,
+            )
+        return text.format(**parts)
 
     def name(self, text: str, key: str = "") -> str:
         """A name of the trade (by `key`, if given); any other stays as the source writes it."""
         return self.names.get((key or text).casefold(), text)
 
     def figures(self, text: str) -> str:
-        """Figures with their units (never a writer's text) as the language writes them."""
+        """Figures with their units (never a writer's text) as the language writes or says them."""
+        if self.aloud:
+            text = measures_aloud(text, self)
         if self.decimal != ".":
             text = _POINT.sub(self.decimal, text)
         if self.units:
             text = _UNIT.sub(lambda match: self.units.get(match[1], match[1]), text)
         return text
 
+    def grouped(self, number: int) -> str:
+        """``1,200``: a whole number with its thousands parted."""
+        if abs(number) < self.group_from:
+            return str(number)
+        return f"{number:,}".replace(",", self.group)
+
+    def ordinal(self, number: int) -> str:
+        """``6th``, ``2nd``."""
+        if self.is_english:
+            return ordinal(number)
+        return self.say("{n}st", n=number) if number == 1 else self.say("{n}th", n=number)
+
+    def inside(self, text: str) -> str:
+        """A heading inside a sentence: small letters, but for the nouns of German."""
+        return text if self.language == "de" else text.lower()
+
     @property
     def between_sizes(self) -> str:
-        """What parts broken numbers of several sizes: a comma may be in them."""
-        return "; " if self.decimal == "," else ", "
+        """What parts the numbers of several sizes: where a comma may be in them, no comma."""
+        if self.decimal != ",":
+            return ", "
+        return "\u00a0; " if self.language == "fr" else "; "
 
     def term(self, name: str) -> tuple[str, str]:
         """A general abbreviation (st, rep, RS) and what it means."""

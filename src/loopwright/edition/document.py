@@ -65,7 +65,8 @@ class Line:
     row names one and the pattern has more than one, `new_strand` tells that the row before it
     used another, `colours` are the #rrggbb of the shade the strand begins with (or empty).
     `tally` asks for boxes to tick off on paper beside a ``repeat`` line: how often it is worked,
-    one number, or one for each size in order; empty draws none.
+    one number, or one for each size in order; empty draws none. `repeats` is how many of the lines
+    right before a ``repeat`` line it repeats; 0 where they stand elsewhere.
     """
 
     kind: str
@@ -76,6 +77,7 @@ class Line:
     new_strand: bool = False
     colours: tuple[str, ...] = ()
     tally: tuple[int, ...] = ()
+    repeats: int = 0
 
 
 @dataclass(frozen=True, slots=True)

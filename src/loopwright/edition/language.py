@@ -1,8 +1,9 @@
 """The languages that pages can be in: each a gettext catalogue beside this module.
 
-A ``.po`` file has three contexts: none for the messages of `Voice` and of the document,
-``short`` for abbreviations and ``long`` for their meanings (both by the word of sources or the
-English term), and ``name`` for the trade's names of fabrics, methods and tools.
+A ``.po`` file has these contexts: none for the messages of `Voice` and of the document,
+``spoken`` for those that only reading aloud has, or says otherwise, ``short`` for abbreviations
+and ``long`` for their meanings (both by the word of sources or the English term), and ``name``
+for the trade's names of fabrics, methods and tools. Messages with a number have their plural.
 """
 
 from __future__ import annotations
@@ -23,6 +24,8 @@ OWN_WORDS = "Title, notes, headings and names are the designer’s own words, as
 _NO_MEANING = "–"  # the word is written out, so that no list need explain it
 _UNITS = {"in": "length-inch", "yd": "length-yard", "oz": "mass-ounce", "cm": "length-centimeter",
           "mm": "length-millimeter", "m": "length-meter", "g": "mass-gram"}  # fmt: skip
+_IN_FULL = {("de", "in")}  # “4 in in glatt rechts” would read as a slip
+_GROUP_FROM = {"es": 10_000}  # Unicode CLDR: its numbers are parted from five figures on
 
 
 @cache
@@ -45,13 +48,18 @@ def catalogue(language: str = "en", terms: str = "us") -> Catalogue:
 def _read(name: str, tag: str) -> Catalogue:
     """A catalogue of its file; `tag` is the language as BCP 47 writes it."""
     from babel.messages.pofile import read_po
-    from babel.numbers import get_decimal_symbol
+    from babel.numbers import get_decimal_symbol, get_group_symbol
 
     with (FOLDER / f"{name}.po").open("rb") as file:
         entries = read_po(file, locale=name, abort_invalid=True)
-    parts: dict[str, dict[str, str]] = {"": {}, "short": {}, "long": {}, "name": {}}
+    parts: dict[str, dict[str, str]] = {
+        context: {} for context in ("", "spoken", "short", "long", "name")
+    }
+    plurals: dict[str, tuple[str, str]] = {}
     for entry in entries:
-        if entry.id and entry.string and not entry.fuzzy:
+        if isinstance(entry.id, tuple | list) and isinstance(entry.string, tuple | list):
+            plurals[entry.id[0]] = (entry.string[0], entry.string[1])
+        elif entry.id and entry.string and not entry.fuzzy:
             key = str(entry.id).casefold() if entry.context == "name" else str(entry.id)
             parts[entry.context or ""][key] = (
                 "" if entry.string == _NO_MEANING else str(entry.string)
@@ -68,7 +76,19 @@ def _read(name: str, tag: str) -> Catalogue:
         notices=() if english else notices,
         decimal=get_decimal_symbol(name),
         units={} if english else _units(name),
+        group=get_group_symbol(name),
+        group_from=_GROUP_FROM.get(name, 1000),
+        plurals=plurals,
+        zero_is_one=_zero_is_one(entries.plural_expr),
+        spoken=parts["spoken"],
     )
+
+
+def _zero_is_one(rule: str) -> bool:
+    """Whether the plural rule of a file, as gettext writes it, gives none the form of one."""
+    from gettext import c2py
+
+    return c2py(rule)(0) == c2py(rule)(1)
 
 
 def _units(name: str) -> dict[str, str]:
@@ -77,7 +97,9 @@ def _units(name: str) -> dict[str, str]:
 
     found = {}
     for word, unit in _UNITS.items():
-        said = format_unit(2, unit, "short", locale=name).replace("2", "").strip()
+        full = (name, word) in _IN_FULL
+        said = format_unit(2, unit, "long" if full else "short", locale=name)
+        said = said.replace("2", "").strip()
         if said != word:
             found[word] = said
     return found

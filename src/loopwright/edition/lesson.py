@@ -7,6 +7,7 @@ be shown and how often it is worked, and where a maker usually errs.
 from __future__ import annotations
 
 from loopwright.count.walk import Walk
+from loopwright.edition.catalogue import Catalogue
 from loopwright.edition.document import Document
 from loopwright.edition.pitfalls import Point, points_of
 from loopwright.edition.render import clean_text
@@ -25,6 +26,8 @@ class Lesson:
     ready: tuple[str, ...]
     techniques: tuple[Technique, ...]
     points: tuple[Point, ...]
+    notices: tuple[str, ...]
+    catalogue: Catalogue
 
 
 def make_lesson(
@@ -41,31 +44,38 @@ def make_lesson(
     return Lesson(
         document.title,
         pattern.sizes[size] if len(pattern.sizes) > 1 else "",
-        _ready(document, met),
+        _ready(document, met, voice.catalogue),
         met.in_order,
         points,
+        voice.catalogue.notices,
+        voice.catalogue,
     )
 
 
-def _ready(document: Document, met: Met) -> tuple[str, ...]:
+def _ready(document: Document, met: Met, words: Catalogue) -> tuple[str, ...]:
     """What to lay out before the lesson; a tool only where it is used."""
     told = " ".join(document.notions).casefold()
     out = []
     for shade in document.shades:
-        strand = f", strand {shade.strand}" if shade.strand else ""
-        out.append(f"{shade.name}{strand}{': ' + shade.amount if shade.amount else ''}")
+        name = shade.name
+        if shade.strand:
+            name = words.say("{name}, strand {strand}", name=name, strand=shade.strand)
+        if shade.amount:
+            name = words.say("{name}: {facts}", name=name, facts=shade.amount)
+        out.append(name)
     out += document.needles
     out += document.notions
-    out += ["Tape measure"] if "tape measure" not in told else []
-    out += ["Scissors"] if "scissors" not in told else []
-    if not ("tapestry needle" in told or "darning needle" in told):
-        out.append("Tapestry needle")
-    if "marker" in met.kinds and "marker" not in told:
-        out.append("Stitch markers")
-    if "hold" in met.kinds and "holder" not in told:
-        out.append("Stitch holder or waste yarn")
-    if CABLE_NEEDLE in met.kinds and CABLE_NEEDLE not in told:
-        out.append("Cable needle")
+    for tool, names, needed in (
+        (words.say("Tape measure"), ("tape measure",), True),
+        (words.say("Scissors"), ("scissors",), True),
+        (words.say("Tapestry needle"), ("tapestry needle", "darning needle"), True),
+        (words.say("Stitch markers"), ("marker",), "marker" in met.kinds),
+        (words.say("Stitch holder or waste yarn"), ("holder",), "hold" in met.kinds),
+        (words.say("Cable needle"), (CABLE_NEEDLE,), CABLE_NEEDLE in met.kinds),
+    ):
+        # A writer may list it in English or in the language of the pages.
+        if needed and not any(name in told for name in (*names, tool.casefold())):
+            out.append(tool)
     return tuple(out)
 
 
@@ -73,18 +83,33 @@ def render_lesson(lessons: tuple[Lesson, ...]) -> str:
     """The sheets as plain text, one size after the other."""
     out: list[str] = []
     for lesson in lessons:
-        head = f"{lesson.title}: teaching sheet"
-        out += [head.upper() if not lesson.size else f"{head}, size {lesson.size}".upper(), ""]
-        out += ["Have ready", "----------", *(f"[ ] {item}" for item in lesson.ready), ""]
-        out += ["Techniques, in the order in which they come up", "-" * 46]
+        words, say = lesson.catalogue, lesson.catalogue.say
+        head = say("{title}: teaching sheet", title=lesson.title)
+        if lesson.size:
+            message = "{title}: teaching sheet, size {size}"
+            head = say(message, title=lesson.title, size=lesson.size)
+        out += [head.upper(), "", *lesson.notices, *([""] if lesson.notices else [])]
+        out += _underlined(say("Have ready"))
+        out += [*(f"[ ] {item}" for item in lesson.ready), ""]
+        out += _underlined(say("Techniques, in the order in which they come up"))
         for number, technique in enumerate(lesson.techniques, 1):
-            once = technique.times == 1
-            often = "once" if once else f"{technique.times:,} times"
-            out.append(f"{number}. {technique.name}. Show it: {technique.where}. Worked {often}.")
-        out += ["", "Where a maker usually errs", "-" * 26]
-        out += [f"{point.where}: {point.text}" for point in lesson.points] or [
-            "Nothing stands out."
-        ]
+            told = words.many(
+                "{technique}. Show it: {where}. Worked once.",
+                "{technique}. Show it: {where}. Worked {n} times.",
+                technique.times,
+                n=words.grouped(technique.times),
+                technique=technique.name,
+                where=technique.where,
+            )
+            out.append(f"{number}. {told}")
+        out += ["", *_underlined(say("Where a maker usually errs"))]
+        out += [
+            say("{where}: {text}", where=point.where, text=point.text) for point in lesson.points
+        ] or [say("Nothing stands out.")]
         out += ["", ""]
     lines = [" ".join(clean_text(line).split()) for line in out]
     return "\n".join(lines).strip() + "\n"
+
+
+def _underlined(heading: str) -> list[str]:
+    return [heading, "-" * len(heading)]

@@ -21,12 +21,15 @@ def in_words(number: int) -> str:
     return str(number)
 
 
-def sized(values: Sequence[int], show: Callable[[int], str] = str) -> str:
-    """``180 (240, 300)``, or one number where all agree; ``– (2, 4)`` where a size has none."""
+def sized(values: Sequence[int], show: Callable[[int], str] = str, apart: str = ", ") -> str:
+    """``180 (240, 300)``, or one number where all agree; ``– (2, 4)`` where a size has none.
+
+    `apart` is what parts the sizes: a language with a decimal comma has no comma for it.
+    """
     if len(set(values)) == 1:
         return show(values[0])
     texts = [show(value) if value else "–" for value in values]
-    return f"{texts[0]} ({', '.join(texts[1:])})"
+    return f"{texts[0]} ({apart.join(texts[1:])})"
 
 
 def ordinal(number: int) -> str:

@@ -6,6 +6,7 @@ from base64 import b64encode
 from collections.abc import Sequence
 
 from loopwright.count.walk import Walk
+from loopwright.edition.catalogue import Catalogue
 from loopwright.edition.document import (
     ChartPicture,
     ClothPicture,
@@ -16,7 +17,8 @@ from loopwright.edition.document import (
 )
 from loopwright.edition.words import stands_first
 from loopwright.model.pattern import Pattern
-from loopwright.picture.cells import Chart, charts_of
+from loopwright.picture.cells import charts_of
+from loopwright.picture.chart import Chart
 from loopwright.picture.cloth import NotOneCloth, TooLarge
 from loopwright.picture.fabric import fabric_of
 from loopwright.picture.schematic import Schematic, measure_text, schematic_svg, schematics_of
@@ -31,6 +33,24 @@ from loopwright.picture.svg import (
     strips_of,
 )
 from loopwright.record import replace
+
+SCHEMATIC_WORDS = (
+    "across",
+    "around",
+    "width",
+    "length",
+    "around, at the cast-on edge",
+    "around, at the widest row",
+    "around, at the last row",
+    "width, at the cast-on edge",
+    "width, at the widest row",
+    "width, at the last row",
+    "Drawn opened flat from its middle.",
+    "Drawn as a tube laid flat: half of the way round is seen.",
+    "Drawn row above row, as wide as the stitches of each row are at the gauge; a piece shaped "
+    "inside its rows takes its own form when it is blocked.",
+)
+"""The messages that come from the picture room: what a letter measures, and how it is drawn."""
 
 _BESIDE_MM = 116.0
 """The widest chart that leaves room for its key beside it on a page."""
@@ -57,7 +77,8 @@ def with_pictures(
         document,
         charts=tuple(_chart(chart, number) for number, chart in enumerate(charts, 1)),
         schematics=tuple(
-            _schematic(found, inches_first) for found in schematics_of(pattern, walks, sizes)
+            _schematic(found, inches_first, document.catalogue)
+            for found in schematics_of(pattern, walks, sizes)
         ),
         cloth=cloth or _cloth(pattern, walks, sizes[0]),
     )
@@ -77,7 +98,7 @@ def _chart(chart: Chart, number: int) -> ChartPicture:
         tuple(_strip(chart, strip, f"chart-{number}", words) for strip in strips),
         key,
         bool(chart.frames),
-        any(not row.rs for row in chart.rows),
+        chart.sided,
         (widest + 5) * cell_mm(chart) > _BESIDE_MM,
         words,
         chart.name.casefold(),
@@ -86,16 +107,24 @@ def _chart(chart: Chart, number: int) -> ChartPicture:
 
 def _strip(chart: Chart, strip: Strip, name: str, words: str) -> tuple[str, str]:
     part = strip_words(chart, strip)
-    return part, chart_svg(chart, strip, name, f"{words} {part}." if part else words)
+    drawn = chart_svg(chart, strip, name, f"{words} {part}." if part else words)
+    first = strip.right == strip.bottom == 0
+    return (f"{chart.note} {part}".strip() if first else part), drawn
 
 
-def _schematic(found: Schematic, inches_first: bool) -> SchematicPicture:
-    head = ("Size", *(f"{m.letter}: {m.words}" for m in found.measures))
+def _schematic(found: Schematic, inches_first: bool, words: Catalogue) -> SchematicPicture:
+    """The picture of a piece; its table and its note are in the words of the pages."""
+    head = [
+        words.say("{name}: {facts}", name=m.letter, facts=words.text(m.words))
+        for m in found.measures
+    ]
     rows = tuple(
-        (size, *(measure_text(m.mm[place], inches_first) for m in found.measures))
-        for place, size in enumerate(found.sizes or ("One size",))
+        (size, *(words.figures(measure_text(m.mm[place], inches_first)) for m in found.measures))
+        for place, size in enumerate(found.sizes or (words.text("One size"),))
     )
-    return SchematicPicture(found.title, schematic_svg(found), Table("", head, rows), found.note)
+    table = Table("", (words.text("Size"), *head), rows)
+    note = words.text(found.note) if found.note else ""
+    return SchematicPicture(found.title, schematic_svg(found), table, note)
 
 
 def _cloth(pattern: Pattern, walks: Sequence[Walk], size: int) -> ClothPicture | None:

@@ -93,7 +93,7 @@ def points_of(walk: Walk, voice: Voice) -> tuple[Point, ...]:
     def add(spot: _Spot, text: str) -> None:
         at, event = spot.index, spot.event
         label = voice.label(spot.number, spot.number, event.is_round(at), event.is_rs(at))
-        points.append((spot.number, Point(label.rstrip(":"), text)))
+        points.append((spot.number, Point(label.rstrip(": \u00a0"), text)))
 
     seen: set[tuple[str, int]] = set()
     side: tuple[bool, bool] | None = None
@@ -101,7 +101,7 @@ def points_of(walk: Walk, voice: Voice) -> tuple[Point, ...]:
         row = spot.row
         how = _side(spot)
         if side is not None and how != side:
-            add(spot, _turned(side, how))
+            add(spot, _turned(side, how, voice))
         side = how
         for kind, text in _of_row(spot, voice):
             if (kind, id(row)) not in seen:
@@ -112,8 +112,11 @@ def points_of(walk: Walk, voice: Voice) -> tuple[Point, ...]:
         spot = _Spot(change.event, change.first, change.times)
         if ("strand", id(row)) not in seen and row.strand is not None:
             seen.add(("strand", id(row)))
-            again = "; so in every repeat" if change.times > 1 else ""
-            add(spot, f"strand {row.strand.text} takes over at {_edge(spot)}{again}.")
+            again = voice.t("; so in every repeat") if change.times > 1 else ""
+            message = "strand {strand} takes over at {edge}{again}."
+            add(
+                spot, voice.t(message, strand=row.strand.text, edge=_edge(spot, voice), again=again)
+            )
     return tuple(point for _, point in sorted(points, key=lambda pair: pair[0]))
 
 
@@ -132,22 +135,23 @@ def _side(spot: _Spot) -> tuple[bool, bool]:
     return whole, whole or spot.event.is_rs(spot.index) == (spot.number % 2 == 1)
 
 
-def _turned(before: tuple[bool, bool], now: tuple[bool, bool]) -> str:
+def _turned(before: tuple[bool, bool], now: tuple[bool, bool], voice: Voice) -> str:
     if now[0] and not before[0]:
-        return "from here the right side faces in every round."
+        return voice.t("from here the right side faces in every round.")
     if before[0] and not now[0]:
-        return "from here the work is turned after every row."
-    odd = "odd" if now[1] else "even"
-    return f"sides and numbers part: from here right-side rows have {odd} numbers."
+        return voice.t("from here the work is turned after every row.")
+    if now[1]:
+        return voice.t("sides and numbers part: from here right-side rows have odd numbers.")
+    return voice.t("sides and numbers part: from here right-side rows have even numbers.")
 
 
-def _edge(spot: _Spot) -> str:
+def _edge(spot: _Spot, voice: Voice) -> str:
     if spot.event.is_round(spot.index):
-        return "the beginning of the round"
+        return voice.t("the beginning of the round")
     # As seen from the right side: right-side rows run from the right edge to the left one.
-    return (
-        f"the {'right' if spot.event.is_rs(spot.index) else 'left'} edge, seen from the right side"
-    )
+    if spot.event.is_rs(spot.index):
+        return voice.t("the right edge, seen from the right side")
+    return voice.t("the left edge, seen from the right side")
 
 
 def _of_row(spot: _Spot, voice: Voice) -> Iterator[tuple[str, str]]:
@@ -156,24 +160,32 @@ def _of_row(spot: _Spot, voice: Voice) -> Iterator[tuple[str, str]]:
     start, end = entry.start, entry.end
     if (start.fixed, start.unit) != (end.fixed, end.unit):
         change = end.fixed - start.fixed
-        word = "more" if change > 0 else "fewer"
-        text = f"count: {start.fixed} before, {end.fixed} after ({abs(change)} {word})"
+        if change > 0:
+            message = "count: {before} before, {after} after ({n} more){again}."
+        else:
+            message = "count: {before} before, {after} after ({n} fewer){again}."
         grows = end.unit - start.unit
+        again = ""
         if spot.times > 1 and not grows:
-            text += f"; the same change in each of {spot.times} repeats"
-        yield "count", f"{text}."
+            again = voice.t("; the same change in each of {n} repeats", n=spot.times)
+        counts = {"before": start.fixed, "after": end.fixed, "n": abs(change)}
+        yield "count", voice.t(message, **counts, again=again)
     if entry.turns:
-        yield "short", "a short row: turn where the row says, and leave the rest unworked."
+        message = "a short row: turn where the row says, and leave the rest unworked."
+        yield "short", voice.t(message)
     if row.claim is not None:
-        yield "claim", f"stop and count: {end.fixed} {voice.sts((end.fixed,))} after this row."
+        message = "stop and count: {sts} after this row."
+        if spot.event.is_round(spot.index):
+            message = "stop and count: {sts} after this round."
+        yield "claim", voice.t(message, **voice.amount((end.fixed,)))
     motif = spot.event.motif
     earlier = _two_before(motif, row)
     if earlier is not None and _is_offset(earlier, row):
-        other, word = spot.number - 2, "round" if spot.event.is_round(spot.index) else "row"
-        yield (
-            "offset",
-            f"its repeat is shifted against that of {word} {other}: look at the stitches below.",
-        )
+        if spot.event.is_round(spot.index):
+            message = "its repeat is shifted against that of round {n}: look at the stitches below."
+        else:
+            message = "its repeat is shifted against that of row {n}: look at the stitches below."
+        yield "offset", voice.t(message, n=spot.number - 2)
 
 
 def _two_before(motif: Motif | None, row: Row) -> Row | None:

@@ -8,7 +8,7 @@ put = object.__setattr__
 
 
 def catalogue_Catalogue(given):
-    def __init__(self, language, messages=UNSET, short=UNSET, long=UNSET, names=UNSET, in_words=given['in_words'], notices=given['notices'], decimal=given['decimal'], units=UNSET):
+    def __init__(self, language, messages=UNSET, short=UNSET, long=UNSET, names=UNSET, in_words=given['in_words'], notices=given['notices'], decimal=given['decimal'], units=UNSET, group=given['group'], group_from=given['group_from'], plurals=UNSET, zero_is_one=given['zero_is_one'], spoken=UNSET, aloud=given['aloud']):
         put(self, 'language', language)
         put(self, 'messages', given['messages']() if messages is UNSET else messages)
         put(self, 'short', given['short']() if short is UNSET else short)
@@ -18,12 +18,18 @@ def catalogue_Catalogue(given):
         put(self, 'notices', notices)
         put(self, 'decimal', decimal)
         put(self, 'units', given['units']() if units is UNSET else units)
+        put(self, 'group', group)
+        put(self, 'group_from', group_from)
+        put(self, 'plurals', given['plurals']() if plurals is UNSET else plurals)
+        put(self, 'zero_is_one', zero_is_one)
+        put(self, 'spoken', given['spoken']() if spoken is UNSET else spoken)
+        put(self, 'aloud', aloud)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.language, self.messages, self.short, self.long, self.names, self.in_words, self.notices, self.decimal, self.units) == (other.language, other.messages, other.short, other.long, other.names, other.in_words, other.notices, other.decimal, other.units)
+            return (self.language, self.messages, self.short, self.long, self.names, self.in_words, self.notices, self.decimal, self.units, self.group, self.group_from, self.plurals, self.zero_is_one, self.spoken, self.aloud) == (other.language, other.messages, other.short, other.long, other.names, other.in_words, other.notices, other.decimal, other.units, other.group, other.group_from, other.plurals, other.zero_is_one, other.spoken, other.aloud)
         return NotImplemented
     def __hash__(self):
-        return hash((self.language, self.messages, self.short, self.long, self.names, self.in_words, self.notices, self.decimal, self.units))
+        return hash((self.language, self.messages, self.short, self.long, self.names, self.in_words, self.notices, self.decimal, self.units, self.group, self.group_from, self.plurals, self.zero_is_one, self.spoken, self.aloud))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -99,7 +105,7 @@ def document_Abbreviation(given):
 
 
 def document_Line(given):
-    def __init__(self, kind, label, text, count, strand=given['strand'], new_strand=given['new_strand'], colours=given['colours'], tally=given['tally']):
+    def __init__(self, kind, label, text, count, strand=given['strand'], new_strand=given['new_strand'], colours=given['colours'], tally=given['tally'], repeats=given['repeats']):
         put(self, 'kind', kind)
         put(self, 'label', label)
         put(self, 'text', text)
@@ -108,12 +114,13 @@ def document_Line(given):
         put(self, 'new_strand', new_strand)
         put(self, 'colours', colours)
         put(self, 'tally', tally)
+        put(self, 'repeats', repeats)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.kind, self.label, self.text, self.count, self.strand, self.new_strand, self.colours, self.tally) == (other.kind, other.label, other.text, other.count, other.strand, other.new_strand, other.colours, other.tally)
+            return (self.kind, self.label, self.text, self.count, self.strand, self.new_strand, self.colours, self.tally, self.repeats) == (other.kind, other.label, other.text, other.count, other.strand, other.new_strand, other.colours, other.tally, other.repeats)
         return NotImplemented
     def __hash__(self):
-        return hash((self.kind, self.label, self.text, self.count, self.strand, self.new_strand, self.colours, self.tally))
+        return hash((self.kind, self.label, self.text, self.count, self.strand, self.new_strand, self.colours, self.tally, self.repeats))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -368,18 +375,20 @@ def large_Block(given):
 
 
 def lesson_Lesson(given):
-    def __init__(self, title, size, ready, techniques, points):
+    def __init__(self, title, size, ready, techniques, points, notices, catalogue):
         put(self, 'title', title)
         put(self, 'size', size)
         put(self, 'ready', ready)
         put(self, 'techniques', techniques)
         put(self, 'points', points)
+        put(self, 'notices', notices)
+        put(self, 'catalogue', catalogue)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.title, self.size, self.ready, self.techniques, self.points) == (other.title, other.size, other.ready, other.techniques, other.points)
+            return (self.title, self.size, self.ready, self.techniques, self.points, self.notices, self.catalogue) == (other.title, other.size, other.ready, other.techniques, other.points, other.notices, other.catalogue)
         return NotImplemented
     def __hash__(self):
-        return hash((self.title, self.size, self.ready, self.techniques, self.points))
+        return hash((self.title, self.size, self.ready, self.techniques, self.points, self.notices, self.catalogue))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -510,13 +519,13 @@ def voice_Unit(given):
 
 
 RECORDS = {
-    "catalogue.Catalogue": ("fe: language messages~default_factory short~default_factory long~default_factory names~default_factory in_words= notices= decimal= units~default_factory", catalogue_Catalogue),
+    "catalogue.Catalogue": ("fe: language messages~default_factory short~default_factory long~default_factory names~default_factory in_words= notices= decimal= units~default_factory group= group_from= plurals~default_factory zero_is_one= spoken~default_factory aloud=", catalogue_Catalogue),
     "cautions.Wearer": ("fe: age", cautions_Wearer),
     "document.Fact": ("fe: label value", document_Fact),
     "document.Table": ("fe: caption head rows", document_Table),
     "document.Shade": ("fe: name yarn strand amount colours needed= weighs=", document_Shade),
     "document.Abbreviation": ("fe: short meaning stitches", document_Abbreviation),
-    "document.Line": ("fe: kind label text count strand= new_strand= colours= tally=", document_Line),
+    "document.Line": ("fe: kind label text count strand= new_strand= colours= tally= repeats=", document_Line),
     "document.Section": ("fe: heading level lines motifs=", document_Section),
     "document.FollowRow": ("fe: section line motif= row=", document_FollowRow),
     "document.FollowStep": ("fe: rows times= tick= counted= piece= before= round=", document_FollowStep),
@@ -532,7 +541,7 @@ RECORDS = {
     "follow.Follower": ("e: steps~default_factory round= _printed~default_factory _kept~default_factory", follow_Follower),
     "indexed.Indexed": ("fe: width height bits table data", indexed_Indexed),
     "large.Block": ("fe: kind text label= level= anchor=", large_Block),
-    "lesson.Lesson": ("fe: title size ready techniques points", lesson_Lesson),
+    "lesson.Lesson": ("fe: title size ready techniques points notices catalogue", lesson_Lesson),
     "phrases.FillTimes": ("fe: sizes repeats", phrases_FillTimes),
     "pitfalls.Point": ("fe: where text", pitfalls_Point),
     "pitfalls._Spot": ("fe: event index times", pitfalls__Spot),

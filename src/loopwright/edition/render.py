@@ -70,7 +70,7 @@ HEADINGS = {
 _NOT_TEXT = re.compile("[\x00-\x1f\x7f-\x9f\u2028-\u202e\u2066\u2067\ud800-\udfff\ufffe\uffff]")
 _COLOUR = re.compile(r"#[0-9a-fA-F]{6}")
 _FIGURE = r"(?:[0-9][0-9.,]*[½¼¾⅓⅔⅛⅜⅝⅞]?|[½¼¾⅓⅔⅛⅜⅝⅞])"
-_FIGURES = rf"{_FIGURE}(?: \({_FIGURE}(?:[,;] {_FIGURE})*\))?"
+_FIGURES = rf"{_FIGURE}(?: \({_FIGURE}(?:(?:,|\u00a0?;) {_FIGURE})*\))?"
 _METRIC, _INCHES = "mm|cm|m|g", "in|Zoll|po|yd|oz"
 _MEASURE = re.compile(rf"[0-9][0-9.,]*[½¼¾⅓⅔⅛⅜⅝⅞]? (?:{_METRIC}|{_INCHES}|sts|rows|rnds)\b")
 _BOTH = re.compile(
@@ -231,10 +231,7 @@ def kept_together(section: Section) -> frozenset[int]:
     found: set[int] = set()
     for place, line in enumerate(section.lines):
         if line.kind == "repeat":
-            for before in range(place - 1, max(place - 1 - _VIEW, -1), -1):
-                if section.lines[before].kind != "row":
-                    break
-                found.add(before)
+            found.update(range(max(place - min(line.repeats, _VIEW), 0), place))
     return frozenset(found)
 
 

@@ -338,14 +338,16 @@ class PieceWriter:
             self.lines.append(Line("do", "", self.voice.numbered_anew(motif.name.text, whole), ""))
         else:
             self.printed[id(motif)] = Printed(first, whole, shown)
+        before = len(self.lines)
         self._motif_rows(motif, first, shown, groups, event)
+        written = len(self.lines) - before
         if self.follower is not None:
             self.follower.first(motif.rows[:shown])
         if not running:
             self.printed[id(motif)] = Printed(1, whole, shown)
         if max(reps) >= 1:
             more = [max(r - 1, 0) for r in reps]
-            self._more(Printed(first, whole, shown), motif, more, parts, groups, item)
+            self._more(Printed(first, whole, shown), motif, more, parts, groups, item, written)
 
     def _motif_rows(
         self, motif: Motif, first: int, shown: int, groups: list[list[Worked]], event: Worked
@@ -439,12 +441,13 @@ class PieceWriter:
         parts: list[int],
         groups: list[list[Worked]],
         item: Work,
+        written: int,
     ) -> None:
         if any(more):
             tail = self._measured(groups, item)
             last = known.first + len(motif.rows) - 1
             text = self.voice.repeat(known.in_round, known.first, last, more, tail)
-            self._repeat_line(text, motif, more, groups, 1)
+            self._repeat_line(text, motif, more, groups, 1, written)
         self._part(known, motif, parts, True, groups, more[0] + 1)
 
     def _part(
@@ -488,7 +491,13 @@ class PieceWriter:
         return self.voice.measured(self._height(groups))
 
     def _repeat_line(
-        self, text: str, motif: Motif, tally: list[int], groups: list[list[Worked]], before: int
+        self,
+        text: str,
+        motif: Motif,
+        tally: list[int],
+        groups: list[list[Worked]],
+        before: int,
+        written: int = 0,
     ) -> None:
         if self.follower is not None:
             self.follower.again(motif.rows, tally[0], self.place, before)
@@ -499,7 +508,7 @@ class PieceWriter:
                 ends.append(_end_count(group))
         count = self.count(ends, ends != starts)
         boxes = tuple(tally) if len(set(tally)) > 1 else (tally[0],)
-        self.lines.append(Line("repeat", "", text, count, tally=boxes))
+        self.lines.append(Line("repeat", "", text, count, tally=boxes, repeats=written))
 
     def _height(self, groups: list[list[Worked]]) -> str:
         heights = []

@@ -12,7 +12,6 @@ from loopwright.count.live import total
 from loopwright.count.repeat import Entry
 from loopwright.count.walk import Event, Worked
 from loopwright.edition.document import Line
-from loopwright.edition.numbers import ordinal, sized
 from loopwright.edition.phrases import FillTimes
 from loopwright.edition.voice import Voice
 from loopwright.model.pattern import Motif, Row, Spread
@@ -86,7 +85,7 @@ def _between(
     voice = writer.voice
     words = {"k": voice.t("knit"), "p": voice.t("purl")}
     whole = [words.get(row.body.whole or "", "") for row in plain.rows]
-    one, many = voice.unit(event.round, False), voice.unit(event.round, True)
+    one = voice.unit(event.round, False)
     if all(whole) and (len(whole) == 1 or (len(whole) == 2 and not event.round)):
         if len(set(whole)) == 1:
             text = voice.t("{knit} every {row}", knit=whole[0], row=one)
@@ -94,7 +93,10 @@ def _between(
             sides = [voice.side(plain.is_rs(1)), voice.side(not plain.is_rs(1))]
             message = "{first} the {side} rows and {second} the {other} rows"
             text = voice.t(message, first=whole[0], side=sides[0], second=whole[1], other=sides[1])
-        between = voice.t("Between the shaping {rows}, {text}.", rows=many, text=text)
+        if event.round:
+            between = voice.t("Between the shaping rnds, {text}.", text=text)
+        else:
+            between = voice.t("Between the shaping rows, {text}.", text=text)
         return [Line("do", "", between, "")]
     lines = []
     for row in plain.rows:
@@ -109,8 +111,11 @@ def _between(
         label = voice.named_label(plain.name.text, row.number, event.round, plain.is_rs(row.number))
         text = writer.sentence(row, fills)
         lines.append(writer.line("row", label, text, "", writer.spelled(row)))
-    message = "Work the {name} {rows} in turn between the shaping {rows}."
-    lines.append(Line("do", "", voice.t(message, name=plain.name.text, rows=many), ""))
+    if event.round:
+        message = "Work the {name} rnds in turn between the shaping rnds."
+    else:
+        message = "Work the {name} rows in turn between the shaping rows."
+    lines.append(Line("do", "", voice.t(message, name=plain.name.text), ""))
     return lines
 
 
@@ -142,32 +147,38 @@ def _when(writer: PieceWriter, item: Spread, groups: list[list[Worked]], event: 
     changes = [sum(n for _, n in mine) for mine in blocks]
     if place and any(changes):
         firsts = [mine[0][0] - place if mine else 0 for mine in blocks]
-        phrases.append(voice.t("on the {nth} {row}", nth=sized(firsts, ordinal), row=one))
+        nth = voice.sized(firsts, voice.catalogue.ordinal)
+        phrases.append(voice.t("on the {nth} {row}", nth=nth, row=one))
         blocks = [[(mine[0][0], mine[0][1] - 1), *mine[1:]] if mine else [] for mine in blocks]
     for at in range(2):
         cells = [mine[at] if at < len(mine) and mine[at][1] else (0, 0) for mine in blocks]
         often = [n for _, n in cells]
         if any(often):
-            every = _every([e for e, _ in cells], one, voice)
+            every = _every([e for e, _ in cells], voice, row=one, rows=many)
             phrases.append(voice.t("on {every} {times}", every=every, times=voice.times(often)))
     when = voice.t(", then ").join(phrases)
-    rest = f"{sized(tails)} {one if set(tails) == {1} else many}"
-    if phrases and any(tails):
-        message = "Work the shaping {row} {when}; then work {rest} without shaping."
-    elif phrases:
-        message = "Work the shaping {row} {when}."
-    else:
+    rest = f"{voice.sized(tails)} {one if set(tails) == {1} else many}"
+    if not phrases:
         message = "Work {rest} without shaping."
-    text = voice.t(message, row=one, when=when, rest=rest)
+    elif event.round:
+        message = "Work the shaping rnd {when}."
+        if any(tails):
+            message = "Work the shaping rnd {when}; then work {rest} without shaping."
+    else:
+        message = "Work the shaping row {when}."
+        if any(tails):
+            message = "Work the shaping row {when}; then work {rest} without shaping."
+    text = voice.t(message, when=when, rest=rest)
     ends = [total(group[-1].chunk.after).fixed if group else None for group in groups]
     tally = tuple(changes) if len(set(changes)) > 1 else (changes[0],)
     return Line("repeat", "", text, writer.count(ends, True), tally=tally)
 
 
-def _every(rows: list[int], one: str, voice: Voice) -> str:
+def _every(apart: list[int], voice: Voice, **words: str) -> str:
     """``every 6th row``, ``every row``, ``every 6th (8th, 8th) row``."""
-    if set(rows) == {1}:
-        return voice.t("every {row}", row=one)
-    if set(rows) == {2}:
-        return voice.t("every other {row}", row=one)
-    return voice.t("every {nth} {row}", nth=sized(rows, ordinal), row=one)
+    if set(apart) == {1}:
+        return voice.t("every {row}", **words)
+    if set(apart) == {2}:
+        return voice.t("every other {row}", **words)
+    nth = voice.sized(apart, voice.catalogue.ordinal)
+    return voice.t("every {nth} {row}", nth=nth, n=voice.sized(apart), **words)

@@ -49,11 +49,12 @@ def _weight(yarn: Yarn, words: Catalogue) -> str:
     if low is None or high is None:
         return words.say("weight {n} ({name})", n=weight.category, name=name)
     return words.say(
-        "weight {n} ({name}: mostly {low} to {high} stitches to 10 cm / 4 in of stockinette)",
+        "weight {n} ({name}: mostly {low} to {high} stitches to {size} of stockinette)",
         n=weight.category,
         name=name,
         low=low,
         high=high,
+        size=words.figures("10 cm / 4 in"),
     )
 
 

@@ -78,7 +78,7 @@ class Met:
         number = event.first_row + index
         self.at = (self.at[0], number, 0)
         label = self.voice.label(number, number, event.is_round(index), event.is_rs(index))
-        return self.place(walk, label.rstrip(":"))
+        return self.place(walk, label.rstrip(": \u00a0"))
 
     @property
     def in_order(self) -> tuple[Technique, ...]:
@@ -107,12 +107,12 @@ def _walk(walk: Walk, met: Met) -> None:
                 if (id(event), index) in changes:
                     row, often = changes[id(event), index]
                     where = met.row(walk, event, row)
-                    met.add("strand", "changing from one strand to another", where, often)
+                    met.add("strand", met.voice.t(SKILLS["strand"]), where, often)
                 _row(walk, met, event, index, entry, times)
             last = met.row(walk, event, event.rows - 1)
             met.at = (met.at[0], met.at[1], 1)
         else:
-            _between(walk, met, event, last or met.place(walk, "at the start"))
+            _between(walk, met, event, last)
 
 
 def _row(walk: Walk, met: Met, event: Worked, index: int, entry: Entry, times: int) -> None:
@@ -120,7 +120,8 @@ def _row(walk: Walk, met: Met, event: Worked, index: int, entry: Entry, times: i
     words = met.voice.catalogue
     if body.whole is not None:
         stitch = trade_stitches()[body.whole]
-        name = f"{stitch.abbr}: {words.stitch(stitch)[1]}"
+        short, meaning = words.stitch(stitch)
+        name = met.voice.t("{name}: {facts}", name=bare(short), facts=meaning)
         skill = skill_of(stitch, ())
         met.add(stitch.word, name, met.row(walk, event, index), entry.start.total(times), skill)
         return
@@ -133,7 +134,7 @@ def _row(walk: Walk, met: Met, event: Worked, index: int, entry: Entry, times: i
         met.kinds.add(kind)
         met.add(key, name, met.row(walk, event, at), number.total(times), skill)
     if entry.turns:
-        name = "short rows: turning before the end of the row"
+        name = met.voice.t("short rows: turning before the end of the row")
         met.add("short", name, met.row(walk, event, index), times)
 
 
@@ -156,21 +157,15 @@ def _worked(
             yield from _grouped(step, size, fills, voice)
         elif isinstance(step, Special) and step.kind == "pick":
             count = step.count.at(size) if step.count is not None else 0
-            yield "pick", "picking up stitches along an edge", "", "pick", Affine(count)
+            yield "pick", voice.t(SKILLS["pick"]), "", "pick", Affine(count)
         elif isinstance(step, Special) and step.kind in ("hold", "take"):
-            yield (
-                "hold",
-                "putting stitches on a holder and taking them back",
-                "hold",
-                "hold",
-                Affine(1),
-            )
+            yield "hold", voice.t(SKILLS["hold"]), "hold", "hold", Affine(1)
 
 
 def _grouped(step: Group, size: int, fills: Iterator[Affine], voice: Voice) -> Iterator[_Found]:
     times = step.number(size)
     if step.into is not None:
-        yield "into", "working several times into the same stitch", "", "into", Affine(1)
+        yield "into", voice.t(SKILLS["into"]), "", "into", Affine(1)
     if any(isinstance(inner, Fill) for inner in step.steps):
         # Markers part its fills, so that there are few.
         for _ in range(times):
@@ -188,46 +183,50 @@ def _named(step: Stitches, voice: Voice) -> tuple[str, str, str, str]:
     called = " ".join((bare(short), *(name for name, _ in names)))
     full = ", ".join((meaning or short, *(told for _, told in names)))
     kind = CABLE_NEEDLE if CABLE_NEEDLE in step.stitch.meaning else step.stitch.kind
-    return key, f"{called}: {full}", kind, skill_of(step.stitch, step.modifiers)
+    name = voice.t("{name}: {facts}", name=called, facts=full)
+    return key, name, kind, skill_of(step.stitch, step.modifiers)
 
 
-def _between(walk: Walk, met: Met, event: object, where: str) -> None:
-    """What is done between rows; an event of another kind teaches nothing here."""
+def _between(walk: Walk, met: Met, event: object, last: str) -> None:
+    """What is done behind the row `last` (empty: none); another event teaches nothing here."""
+    say = met.voice.t
     item = getattr(event, "item", None)
-    after = where if where.endswith("at the start") else f"after {where}"
+    after = say("after {row}", row=last) if last else met.place(walk, say("at the start"))
     if isinstance(event, Cast):
         method = event.item.method.text if event.item.method else ""
-        met.add("cast", _by("casting on", method), after, event.count, method=method)
+        met.add("cast", _by(met, "cast", method), after, event.count, method=method)
         if walk.piece.in_round:
-            met.add("join", "joining in the round", after, 1)
+            met.add("join", say(SKILLS["join"]), after, 1)
     elif isinstance(event, Bound):
         if isinstance(event.item, LeaveLive):
             met.kinds.add("hold")
-            met.add("live", "leaving stitches live", after, 1)
+            met.add("live", say(SKILLS["live"]), after, 1)
             return
         method = event.item.method.text if event.item.method else ""
-        off = "casting off" if met.voice.catalogue.language == "en-GB" else "binding off"
         if method.casefold() == "gathering":
-            met.add("gather", "gathering the last stitches on the yarn", after, 1)
+            met.add("gather", say(SKILLS["gather"]), after, 1)
         else:
-            met.add("bind", _by(off, method), after, event.count, method=method)
+            met.add("bind", _by(met, "bind", method), after, event.count, method=method)
     elif isinstance(event, Moved):
         if isinstance(item, PickUp):
-            met.add("pick", "picking up stitches along an edge", after, abs(event.count))
+            met.add("pick", say(SKILLS["pick"]), after, abs(event.count))
         elif isinstance(item, Hold | Take):
             met.kinds.add("hold")
-            met.add("hold", "putting stitches on a holder and taking them back", after, 1)
+            met.add("hold", say(SKILLS["hold"]), after, 1)
         elif isinstance(item, CastOn):
-            met.add("cast more", "casting on at the edge of a row", after, abs(event.count))
+            met.add("cast more", say(SKILLS["cast more"]), after, abs(event.count))
     elif isinstance(event, Said):
         if isinstance(item, JoinRound):
-            met.add("join", "joining in the round", after, 1)
+            met.add("join", say(SKILLS["join"]), after, 1)
         elif isinstance(item, LeaveRound):
-            met.add("leave", "going on in rows from the round", after, 1)
+            met.add("leave", say(SKILLS["leave"]), after, 1)
 
 
-def _by(what: str, method: str) -> str:
-    return f"{what}, {method}" if method else what
+def _by(met: Met, skill: str, method: str) -> str:
+    """``casting on, long-tail``."""
+    what = met.voice.t(SKILLS[skill])
+    how = met.voice.catalogue.name(method, method.replace(" ", "-"))
+    return f"{what}, {how}" if method else what
 
 
 def skills_of(met: Met, words: Catalogue) -> tuple[str, ...]:

@@ -6,7 +6,7 @@ one is the trade's printed English; other voices say the same in other words.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from loopwright.edition.catalogue import ENGLISH, Catalogue
 from loopwright.edition.numbers import in_words, sized
@@ -102,6 +102,15 @@ class Voice:
         """A message in the catalogue's language, with its parts put in."""
         return self.catalogue.say(message, **parts)
 
+    def several(self, message: str, values: Sequence[int], **parts: object) -> str:
+        """A message with amounts as of `amount`: other languages have a form for one alone."""
+        number = 1 if set(values) == {1} else 2
+        return self.catalogue.many(message, message, number, **self.amount(values), **parts)
+
+    def sized(self, values: Sequence[int], show: Callable[[int], str] = str) -> str:
+        """``180 (240, 300)``, parted as the language parts numbers."""
+        return sized(values, show, self.catalogue.between_sizes)
+
     def number(self, number: int) -> str:
         """``seven``; a figure where the trade, or the language, writes one."""
         return in_words(number) if self.catalogue.in_words else str(number)
@@ -116,11 +125,11 @@ class Voice:
 
     def some(self, values: Sequence[int], kind: str = "") -> str:
         """``180 (240, 300) sts``; `kind` stands before the word."""
-        return f"{sized(values)}{kind} {self.sts(values)}"
+        return f"{self.sized(values)}{kind} {self.sts(values)}"
 
     def amount(self, values: Sequence[int]) -> dict[str, str]:
         """`some` whole as ``sts``; its parts as ``n`` and ``st`` for a language that parts them."""
-        return {"sts": self.some(values), "n": sized(values), "st": self.sts(values)}
+        return {"sts": self.some(values), "n": self.sized(values), "st": self.sts(values)}
 
     def whole(self, word: str) -> str:
         return self.t("knit") if word == "k" else self.t("purl")
@@ -140,9 +149,9 @@ class Voice:
             tail += f" {self.catalogue.modifier(modifier, '')[0]}"
         short = self.catalogue.stitch(stitch, between)[0]
         if "{n}" in short:
-            return short.replace("{n}", sized(values)) + tail
+            return short.replace("{n}", self.sized(values)) + tail
         if stitch.word in _SINGLE:
-            return f"{short}{sized(values)}{tail}"
+            return f"{short}{self.sized(values)}{tail}"
         if stitch.kind in _COUNTED_KINDS:
             return f"{short} {self.some(values)}{tail}"
         if set(values) == {1}:
@@ -153,7 +162,7 @@ class Voice:
         """``once``, ``twice``, ``4 times``, ``4 (5, 6) times``."""
         if set(values) == {1}:
             return self.t("once")
-        return self.t("twice") if set(values) == {2} else self.t("{n} times", n=sized(values))
+        return self.t("twice") if set(values) == {2} else self.t("{n} times", n=self.sized(values))
 
     def steps(self, parts: Sequence[str]) -> str:
         """The steps of a row, one after the other."""
@@ -200,8 +209,8 @@ class Voice:
         return self.t("last {sts}", **parts)
 
     def hold(self, values: Sequence[int], name: str) -> str:
-        message = "place next {sts} on a holder for {name}"
-        return self.t(message, name=name, **self.amount(values))
+        plural = "place next {sts} on a holder for {name}"
+        return self.several(plural, values, name=name)
 
     def take(self, name: str) -> str:
         message = "slip the held {name} {sts} back to the left needle"
@@ -256,8 +265,8 @@ class Voice:
             return self.t("Next row ({side}):", side=self.side(rs))
         if in_round:
             self.used.term("rnds")
-            return self.t("Next {n} rnds:", n=sized(rows))
-        return self.t("Next {n} rows:", n=sized(rows))
+            return self.t("Next {n} rnds:", n=self.sized(rows))
+        return self.t("Next {n} rows:", n=self.sized(rows))
 
     def every_label(self, first: int, last: int, in_round: bool, rs: bool, rest: bool) -> str:
         """A row worked in every other row; `rest`: in every row that is not given."""
@@ -275,7 +284,7 @@ class Voice:
     def count(self, values: Sequence[int | None]) -> str:
         """``(240 sts)``, ``(180, 240, 300 sts)``; ``(–, 240 sts)`` for a size without the row."""
         texts = ["–" if value is None else str(value) for value in values]
-        shown = texts[0] if len(set(texts)) == 1 else ", ".join(texts)
+        shown = texts[0] if len(set(texts)) == 1 else self.catalogue.between_sizes.join(texts)
         sts = self.sts([value or 0 for value in values])
         return self.t("({n} {sts})", n=shown, sts=sts)
 
@@ -283,7 +292,15 @@ class Voice:
 
     def unit(self, in_round: bool, plural: bool) -> str:
         """``row``, ``rows``, ``rnd`` or ``rnds``, inside a sentence."""
-        return self.word(in_round, plural).lower()
+        if not in_round:
+            return self.t("rows") if plural else self.t("row")
+        self.used.term("rnds" if plural else "rnd")
+        return self.t("rnds") if plural else self.t("rnd")
+
+    def rows(self, in_round: bool, plural: bool) -> dict[str, str]:
+        """The word for rows as ``row`` or ``rows``, and as it is inside a sentence, ``unit``."""
+        name = "rows" if plural else "row"
+        return {name: self.word(in_round, plural), "unit": self.unit(in_round, plural)}
 
     def shaping_label(self, in_round: bool) -> str:
         if in_round:
@@ -293,8 +310,10 @@ class Voice:
 
     def named_label(self, name: str, number: int, in_round: bool, rs: bool) -> str:
         """The label of a row that is known by its motif: ``Plain row 2 (WS):``."""
-        label = f"{name[:1].upper()}{name[1:]} {self.unit(in_round, False)} {number}"
-        return f"{label}:" if in_round else f"{label} ({self.side(rs)}):"
+        parts = {"name": f"{name[:1].upper()}{name[1:]}", "row": self.unit(in_round, False)}
+        if in_round:
+            return self.t("{name} {row} {n}:", n=number, **parts)
+        return self.t("{name} {row} {n} ({side}):", n=number, side=self.side(rs), **parts)
 
     def changed_by(self, change: int) -> str:
         """``(2 sts fewer)``."""
@@ -328,7 +347,7 @@ class Voice:
             return self.t(" twice more")
         if 0 < number < 100:
             return self.t(" {n} more times", n=self.number(number))
-        return self.t(", {n} more times", n=sized(values))
+        return self.t(", {n} more times", n=self.sized(values))
 
     def _often(self, values: Sequence[int]) -> str:
         """`` once``, `` eight times``, ``, 120 times``, ``, 96 (133, 168) times``."""
@@ -337,33 +356,40 @@ class Voice:
             return self.t(" {times}", times=self.times((number,)))
         if 0 < number < 100:
             return self.t(" {times}", times=self.t("{n} times", n=self.number(number)))
-        return self.t(", {times}", times=self.t("{n} times", n=sized(values)))
+        return self.t(", {times}", times=self.t("{n} times", n=self.sized(values)))
 
     def repeat(self, in_round: bool, first: int, last: int, more: Sequence[int], tail: str) -> str:
         """``Rep Rows 3–6 seven more times.``"""
         self.used.term("rep")
-        rows = f"{self.word(in_round, True)} {first}–{last}"
-        return self.t("Rep {rows}{more}{tail}.", rows=rows, more=self._more(more), tail=tail)
+        parts = {"first": str(first), "last": str(last), "more": self._more(more), "tail": tail}
+        message = "Rep {rows} {first}–{last}{more}{tail}."
+        return self.t(message, **self.rows(in_round, True), **parts)
 
     def again(self, in_round: bool, first: int, last: int, often: Sequence[int], tail: str) -> str:
         """A repeat that was written out before."""
-        rows = f"{self.word(in_round, True)} {first}–{last}"
-        return self.t("Work {rows}{often}{tail}.", rows=rows, often=self._often(often), tail=tail)
+        parts = {"first": str(first), "last": str(last), "often": self._often(often), "tail": tail}
+        message = "Work {rows} {first}–{last}{often}{tail}."
+        return self.t(message, **self.rows(in_round, True), **parts)
 
     def some_rows(self, in_round: bool, first: int, rows: Sequence[int], more: bool) -> str:
         """The first rows of a repeat, alone; `more` where it was worked whole just before."""
         how = self.t(" once more") if more else self.t(" {times}", times=self.t("once"))
         if len(set(rows)) == 1:
-            plural = rows[0] > 1
-            span = f"{first}–{first + rows[0] - 1}" if plural else str(first)
-            shown = f"{self.word(in_round, plural)} {span}"
-            return self.t("Work {rows}{often}{tail}.", rows=shown, often=how, tail="")
+            last = first + rows[0] - 1
+            if last == first:
+                message = "Work {row} {first}{often}."
+                return self.t(message, **self.rows(in_round, False), first=first, often=how)
+            message = "Work {rows} {first}–{last}{often}{tail}."
+            words = self.rows(in_round, True)
+            return self.t(message, **words, first=first, last=last, often=how, tail="")
         return self.t(
-            "Work the first {n} {rows} of the repeat{often}, beginning with {row}.",
-            n=sized(rows),
-            rows=self.t("rnds") if in_round else self.t("rows"),
+            "Work the first {n} {rows} of the repeat{often}, beginning with {row} {first}.",
+            n=self.sized(rows),
+            rows=self.unit(in_round, True),
             often=how,
-            row=f"{self.word(in_round, False)} {first}",
+            row=self.word(in_round, False),
+            unit=self.unit(in_round, False),
+            first=first,
         )
 
     def measured(self, length: str) -> str:
@@ -378,16 +404,18 @@ class Voice:
 
     def cast_on_more(self, counts: Sequence[int], strand: str | None, method: str | None) -> str:
         by = self._by(method, "cast-on")
-        text = self.t("cast on {n} more {sts}{by}", n=sized(counts), sts=self.sts(counts), by=by)
+        text = self.t(
+            "cast on {n} more {sts}{by}", n=self.sized(counts), sts=self.sts(counts), by=by
+        )
         return self._sentence(text, strand)
 
     def bind_off(self, counts: Sequence[int], strand: str | None, method: str | None) -> str:
         if method is not None and method.casefold() == "gathering":
-            message = (
+            plural = (
                 "cut the yarn, thread it through the remaining {sts}, draw them together and "
                 "fasten off"
             )
-            return self._sentence(self.t(message, **self.amount(counts)), strand)
+            return self._sentence(self.several(plural, counts), strand)
         by = self._by(method, "bind-off")
         return self._sentence(self.t("bind off all {sts}{by}", sts=self.sts((2,)), by=by), strand)
 
@@ -407,20 +435,21 @@ class Voice:
 
     def begin_round(self, counts: Sequence[int]) -> str:
         self.used.term("rnd")
-        return self.t("K{n}: the rnd begins here from now on.", n=sized(counts))
+        return self.t("K{n}: the rnd begins here from now on.", n=self.sized(counts))
 
     def leave_live(self, counts: Sequence[int], why: str | None) -> str:
-        parts = self.amount(counts)
         if why:
-            parts["why"] = why.rstrip(".")
-            return self.t("Leave the remaining {sts} live: {why}.", **parts)
-        return self.t("Leave the remaining {sts} live on a holder.", **parts)
+            plural = "Leave the remaining {sts} live: {why}."
+            return self.several(plural, counts, why=why.rstrip("."))
+        plural = "Leave the remaining {sts} live on a holder."
+        return self.several(plural, counts)
 
     def put_aside(self, counts: Sequence[int], name: str, everything: bool) -> str:
-        parts = self.amount(counts)
         if everything:
-            return self.t("Place all {sts} on a holder for {name}.", name=name, **parts)
-        return self.t("Place the next {sts} on a holder for {name}.", name=name, **parts)
+            plural = "Place all {sts} on a holder for {name}."
+        else:
+            plural = "Place the next {sts} on a holder for {name}."
+        return self.several(plural, counts, name=name)
 
     def pick_up(self, counts: Sequence[int], strand: str | None, edge: str) -> str:
         return self._sentence(self.pick(counts, edge), strand)
@@ -428,15 +457,17 @@ class Voice:
     def bring(self, names: Sequence[str], counts: Sequence[Sequence[int]], joined: bool) -> str:
         """Held stitches, or live ones of other pieces, come onto the needle."""
         if len(names) == 1:
-            parts = {"n": sized(counts[0]), "name": names[0], "sts": self.sts(counts[0])}
             if joined:
-                return self.t("Place the {n} live {name} {sts} on the needle.", **parts)
-            return self.t("Place the {n} held {name} {sts} on the needle.", **parts)
-        each = [f"{name} ({sized(n)})" for name, n in zip(names, counts, strict=True)]
-        listed = self.t("{some} and {last}", some=", ".join(each[:-1]), last=each[-1])
-        sts = self.sts((2,))
+                plural = "Place the {n} live {name} {st} on the needle."
+            else:
+                plural = "Place the {n} held {name} {st} on the needle."
+            return self.several(plural, counts[0], name=names[0])
+        each = [
+            self.t("{name}, {sts}", name=name, **self.amount(n))
+            for name, n in zip(names, counts, strict=True)
+        ]
         if joined:
-            message = "Place the live {sts} of {names} on the needle, in this order."
+            message = "Place the live {sts} on the needle, in this order: {names}."
         else:
-            message = "Place the held {sts} of {names} on the needle, in this order."
-        return self.t(message, sts=sts, names=listed)
+            message = "Place the held {sts} on the needle, in this order: {names}."
+        return self.t(message, sts=self.sts((2,)), names=self.t("; ").join(each))

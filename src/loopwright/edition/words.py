@@ -63,7 +63,7 @@ def make_document(
     report = yarn_report(pattern, walks)
     for place, piece in enumerate(pattern.pieces):
         mine = tuple(w for w in walks if w.piece is piece and w.size in chosen)
-        notes = join_notes(pattern, report, piece, chosen, inches_first, voice.catalogue.text)
+        notes = join_notes(pattern, report, piece, chosen, inches_first, words)
         writer = PieceWriter(pattern, piece, mine, voice, counts, inches_first, notes)
         written = writer.write()
         if writer.follower is not None:
@@ -83,14 +83,14 @@ def make_document(
         needles=tuple(_needle(needle, inches_first, words) for needle in pattern.needles),
         yarns=(
             *(_yarn(yarn, inches_first, words) for yarn in pattern.yarns),
-            *yarn_lines(pattern, report, chosen, words.text),
+            *yarn_lines(pattern, report, chosen, words),
         ),
         shades=_shades(
             pattern,
             chosen,
             words,
             balls_to_buy(report, chosen),
-            needed(report, chosen, inches_first),
+            needed(report, chosen, inches_first, words.between_sizes),
         ),
         notions=tuple(text.text for text in pattern.notions),
         notes=tuple(text.text for text in pattern.notes),
@@ -188,7 +188,7 @@ def _gauge(gauge: Gauge, used: Used, inches_first: bool, motifs: frozenset[str])
 def _sold(mm: float, words: Catalogue) -> str:
     """The size of a needle; its US and UK numbers are names and stay as they are."""
     size, unit, numbers = needle_label(mm).partition(" mm")
-    return f"{words.figures(size)}{unit}{numbers}"
+    return f"{words.figures(f'{size}{unit}')}{numbers}"
 
 
 def _needle(needle: Needle, inches_first: bool, words: Catalogue) -> str:
@@ -276,7 +276,9 @@ def _amount(balls: list[float], weighed: float, words: Catalogue) -> str:
     texts = [_halves(number) for number in balls]
     parts = []
     if any(balls):
-        shown = texts[0] if len(set(texts)) == 1 else f"{texts[0]} ({', '.join(texts[1:])})"
+        shown = texts[0]
+        if len(set(texts)) > 1:
+            shown += f" ({words.between_sizes.join(texts[1:])})"
         one = max(balls) <= 1
         parts.append(words.say("{n} ball", n=shown) if one else words.say("{n} balls", n=shown))
     if weighed:

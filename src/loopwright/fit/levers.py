@@ -19,8 +19,9 @@ from loopwright.count.live import total
 from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.repeat import Repeater
 from loopwright.count.solve import counts_for
-from loopwright.count.tape import Tape
-from loopwright.count.walk import Tapes, Walk, Worked, walk_piece
+from loopwright.count.tape import Tape, Tapes
+from loopwright.count.walk import Walk, Worked
+from loopwright.count.walker import walk_piece
 from loopwright.count.widths import piece_width, widest_of
 from loopwright.fit.loose import Even, Loose, even_row, loose_row
 from loopwright.fit.slots import Sheet

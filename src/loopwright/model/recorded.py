@@ -7,6 +7,42 @@ UNSET = object()
 put = object.__setattr__
 
 
+def blocks_MotifBlock(given):
+    def __init__(self, head, lines=UNSET):
+        self.head = head
+        self.lines = given['lines']() if lines is UNSET else lines
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.head, self.lines) == (other.head, other.lines)
+        return NotImplemented
+    return {'__init__': __init__, '__eq__': __eq__}
+
+
+def blocks_PieceBlock(given):
+    def __init__(self, head, lines=UNSET):
+        self.head = head
+        self.lines = given['lines']() if lines is UNSET else lines
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.head, self.lines) == (other.head, other.lines)
+        return NotImplemented
+    return {'__init__': __init__, '__eq__': __eq__}
+
+
+def blocks_Blocks(given):
+    def __init__(self, heads=UNSET, in_pattern=UNSET, singles=UNSET, motifs=UNSET, pieces=UNSET):
+        self.heads = given['heads']() if heads is UNSET else heads
+        self.in_pattern = given['in_pattern']() if in_pattern is UNSET else in_pattern
+        self.singles = given['singles']() if singles is UNSET else singles
+        self.motifs = given['motifs']() if motifs is UNSET else motifs
+        self.pieces = given['pieces']() if pieces is UNSET else pieces
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.heads, self.in_pattern, self.singles, self.motifs, self.pieces) == (other.heads, other.in_pattern, other.singles, other.motifs, other.pieces)
+        return NotImplemented
+    return {'__init__': __init__, '__eq__': __eq__}
+
+
 def body_Stitches(given):
     def __init__(self, stitch, count, modifiers, span):
         put(self, 'stitch', stitch)
@@ -65,13 +101,44 @@ def build_Built(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def build__Open(given):
-    def __init__(self, line, lines=UNSET):
-        self.line = line
-        self.lines = given['lines']() if lines is UNSET else lines
+def header_Header(given):
+    def __init__(self, texts=UNSET, once=UNSET, gauges=UNSET, swatches=UNSET, needles=UNSET):
+        self.texts = given['texts']() if texts is UNSET else texts
+        self.once = given['once']() if once is UNSET else once
+        self.gauges = given['gauges']() if gauges is UNSET else gauges
+        self.swatches = given['swatches']() if swatches is UNSET else swatches
+        self.needles = given['needles']() if needles is UNSET else needles
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.line, self.lines) == (other.line, other.lines)
+            return (self.texts, self.once, self.gauges, self.swatches, self.needles) == (other.texts, other.once, other.gauges, other.swatches, other.needles)
+        return NotImplemented
+    return {'__init__': __init__, '__eq__': __eq__}
+
+
+def motifs__Line(given):
+    def __init__(self, placed, node):
+        put(self, 'placed', placed)
+        put(self, 'node', node)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.placed, self.node) == (other.placed, other.node)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.placed, self.node))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def motifs__Given(given):
+    def __init__(self, rows=UNSET, free=UNSET, every=UNSET, clashes=UNSET, nameless=given['nameless'], in_round=given['in_round']):
+        self.rows = given['rows']() if rows is UNSET else rows
+        self.free = given['free']() if free is UNSET else free
+        self.every = given['every']() if every is UNSET else every
+        self.clashes = given['clashes']() if clashes is UNSET else clashes
+        self.nameless = nameless
+        self.in_round = in_round
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.rows, self.free, self.every, self.clashes, self.nameless, self.in_round) == (other.rows, other.free, other.every, other.clashes, other.nameless, other.in_round)
         return NotImplemented
     return {'__init__': __init__, '__eq__': __eq__}
 
@@ -413,13 +480,18 @@ def stitch_Found(given):
 
 
 RECORDS = {
+    "blocks.MotifBlock": ("e: head lines~default_factory", blocks_MotifBlock),
+    "blocks.PieceBlock": ("e: head lines~default_factory", blocks_PieceBlock),
+    "blocks.Blocks": ("e: heads~default_factory in_pattern~default_factory singles~default_factory motifs~default_factory pieces~default_factory", blocks_Blocks),
     "body.Stitches": ("f: stitch count modifiers span", body_Stitches),
     "body.Group": ("f: steps times into span", body_Group),
     "body.Fill": ("f: steps span", body_Fill),
     "body.Evenly": ("f: steps times into span; f: plain change", body_Evenly),
     "body.Body": ("f: steps whole span broken", body_Body),
     "build.Built": ("fe: pattern problems", build_Built),
-    "build._Open": ("e: line lines~default_factory", build__Open),
+    "header.Header": ("e: texts~default_factory once~default_factory gauges~default_factory swatches~default_factory needles~default_factory", header_Header),
+    "motifs._Line": ("fe: placed node", motifs__Line),
+    "motifs._Given": ("e: rows~default_factory free~default_factory every~default_factory clashes~default_factory nameless= in_round=", motifs__Given),
     "pattern.Yarn": ("fe: name text grams metres weight fibre span", pattern_Yarn),
     "pattern.Shade": ("fe: name text yarn colour stripes span", pattern_Shade),
     "pattern.Strand": ("fe: name feeds span", pattern_Strand),

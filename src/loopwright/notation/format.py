@@ -8,7 +8,8 @@ from __future__ import annotations
 
 from loopwright.notation.grammar import line_reader
 from loopwright.notation.lalr import Token
-from loopwright.notation.parse import _LOWER, Parsed, split_comment
+from loopwright.notation.line import LOWER, split_comment
+from loopwright.notation.parse import Parsed
 from loopwright.notation.tree import (
     MotifLine,
     PatternLine,
@@ -92,7 +93,7 @@ def format_line(code: str, placed: Placed | None = None) -> str:
     """One line of code (without its comment) in the one layout, not indented."""
     code = code.rstrip()
     reader, _ = line_reader()
-    tokens = reader.tokens(code.translate(_LOWER))
+    tokens = reader.tokens(code.translate(LOWER))
     out = ""
     before = ""
     for token in tokens:

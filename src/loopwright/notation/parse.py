@@ -3,20 +3,14 @@
 from __future__ import annotations
 
 import re
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
-from loopwright.notation.bounds import (
-    MAX_LINE,
-    MAX_NESTING,
-    MAX_UNCLEAR_CHARACTERS,
-    MAX_UNCLEAR_LINES,
-)
+from loopwright.notation.bounds import MAX_UNCLEAR_CHARACTERS, MAX_UNCLEAR_LINES
 from loopwright.notation.grammar import line_reader
-from loopwright.notation.hidden import hidden_lines, hidden_words, is_hidden
+from loopwright.notation.hidden import hidden_lines, hidden_words
 from loopwright.notation.lalr import Memo, Unread
-from loopwright.notation.near import nearest, one_slip
+from loopwright.notation.line import LOWER, before_parsing, split_comment
 from loopwright.notation.source import Source, Span
-from loopwright.notation.terminals import LINE_WORDS, expected_text, keyword
 from loopwright.notation.tree import (
     Count,
     FillOf,
@@ -33,15 +27,6 @@ from loopwright.notation.tree import (
 from loopwright.problem import ERROR, Edit, Fix, Problem
 from loopwright.record import dataclass, replace
 
-if TYPE_CHECKING:
-    from loopwright.notation.habits import Answer, Reader
-
-_LOWER = str.maketrans("ABCDEFGHIJKLMNOPQRSTUVWXYZ", "abcdefghijklmnopqrstuvwxyz")
-_FIRST_WORD = re.compile(r"[^\W\d_][\w&-]*")
-_OWN_STITCH = re.compile(
-    r"^[ \t]*stitch[ \t]+([^\W\d_]\w*)(?:[^\n]*?\btakes[ \t]+(\d+))?", re.I | re.M
-)
-_OWN_LOOKED_AT = 100_000  # characters of a source in which its own stitches are looked for
 _ROW_STARTS = ("row", "rou", "eve")
 _NUMBERED = re.compile(r"([ \t]*(?:row|round)s?[ \t]+)([0-9]{1,9})(?=[ \t]*:|[ \t]+in[ \t])", re.I)
 _MAX_KEPT = 100_000
@@ -65,16 +50,6 @@ class _Read:
     statement: Statement
     slips: tuple[Problem, ...]
     size_lists: tuple[tuple[int, Span], ...]
-
-
-def split_comment(line: str) -> tuple[str, str]:
-    """A line's code and its comment (with the dashes); a string's dashes are no comment."""
-    at = line.find("--")
-    while at >= 0:
-        if line.count('"', 0, at) % 2 == 0:
-            return line[:at], line[at:]
-        at = line.find("--", at + 1)
-    return line, ""
 
 
 def parse(source: Source) -> Parsed:
@@ -109,7 +84,7 @@ def parse(source: Source) -> Parsed:
         bare = code.lstrip()
         if not bare:
             continue
-        is_row = bare[:3].translate(_LOWER) in _ROW_STARTS
+        is_row = bare[:3].translate(LOWER) in _ROW_STARTS
         found = memo.get(code) if is_row else None
         if found is None:
             if is_row:
@@ -138,45 +113,6 @@ def parse(source: Source) -> Parsed:
         placed.append(Placed(number, base, found.statement))
     problems += hidden_words(source, hidden, split_comment)
     return Parsed(source, tuple(placed), tuple(problems), unclear > 0, tuple(size_lists))
-
-
-def reads(code: str) -> bool:
-    """Whether a line, without its comment, follows the notation."""
-    code, _ = split_comment(code)
-    code = code.strip()
-    if not code or is_hidden(code) or _before_parsing(code, 0) is not None:
-        return False
-    reader, shaper = line_reader()
-    shaper.original = code
-    shaper.base = 0
-    shaper.problems = []
-    shaper.size_lists = []
-    try:
-        reader.parse(code.translate(_LOWER))
-    except Unread:
-        return False
-    return not shaper.problems
-
-
-def habit_reader(source: Source) -> Reader:
-    """What the room of habits may ask about a source: its lines, and its own stitches."""
-    own = {
-        match[1].lower(): int(match[2] or 1)
-        for match in _OWN_STITCH.finditer(source.text, 0, _OWN_LOOKED_AT)
-    }
-    from loopwright.notation.habits import Reader
-
-    return Reader(reads, own)
-
-
-def whole_line_fix(answer: Answer, code: str, base: int) -> Fix | None:
-    """The corrected line in place of the written one, where it is certain."""
-    if not answer.certain or len(answer.lines) != 1:
-        return None
-    start = len(code) - len(code.lstrip())
-    line = answer.lines[0]
-    span = Span(base + start, base + len(code.rstrip()))
-    return Fix(f"write “{line}”", (Edit(span, line),))
 
 
 def _parse_row(
@@ -219,7 +155,7 @@ def _parse_line(code: str, base: int, tokens: Memo | None, source: Source) -> _R
     Spans of a row line count from the line's start (`base` is 0 for it), so its `tokens` are
     kept for other lines that have the same word at the same place.
     """
-    early = _before_parsing(code, base)
+    early = before_parsing(code, base)
     if early is not None:
         return early
     reader, shaper = line_reader()
@@ -230,106 +166,35 @@ def _parse_line(code: str, base: int, tokens: Memo | None, source: Source) -> _R
     shaper.problems = []
     shaper.size_lists = []
     try:
-        statement: Any = reader.parse(code.translate(_LOWER), tokens)
+        statement: Any = reader.parse(code.translate(LOWER), tokens)
     except Unread as error:
-        return _unclear(code, base, error, source)
-    if isinstance(statement, RowLine) and "to" in code.translate(_LOWER):
-        printed = _printed_end(statement, code, base, source)
-        if printed is not None:
-            return printed
+        from loopwright.notation.unread import unread_line
+
+        return unread_line(code, base, error, source)
+    if isinstance(statement, RowLine) and "to" in code.translate(LOWER):
+        step = _end_of_no_fill(statement)
+        if step is not None:
+            from loopwright.notation.unread import printed_end
+
+            printed = printed_end(step, code, base, source)
+            if printed is not None:
+                return printed
     slips, size_lists = tuple(shaper.problems), tuple(shaper.size_lists)
     if slips and slips[0].rule == "unit-missing" and isinstance(statement, NeedleLine):
-        slips = (_needle_slip(slips[0], code, base, source), *slips[1:])
+        from loopwright.notation.unread import needle_slip
+
+        slips = (needle_slip(slips[0], code, base, source), *slips[1:])
     return _Read(statement, slips, size_lists)
 
 
-def _needle_slip(slip: Problem, code: str, base: int, source: Source) -> Problem:
-    """A needle by its number alone (``needle US 7``) is answered with its millimetres."""
-    from loopwright.notation.habits import measured, plain
-
-    answer = measured(plain(code), habit_reader(source))
-    if answer is None:
-        return slip
-    return Problem(
-        slip.rule,
-        slip.severity,
-        slip.title,
-        answer.message,
-        slip.span,
-        help=answer.advice,
-        fix=whole_line_fix(answer, code, base),
-    )
-
-
-def _before_parsing(code: str, base: int) -> Problem | None:
-    """What must be said before the parser sees the line: size, nesting."""
-    if len(code) > MAX_LINE:
-        return Problem(
-            "number-too-big",
-            ERROR,
-            "the line is too long",
-            f"This line has {len(code):,} characters; a line may have {MAX_LINE:,}.",
-            Span(base, base + 40),
-            help="split the row into groups, or use a fill between stars.",
-        )
-    if code.count("(") <= MAX_NESTING:
-        return None
-    depth = 0
-    for at, letter in enumerate(code):
-        if letter == '"':
-            break
-        if letter == "(":
-            depth += 1
-            if depth > MAX_NESTING:
-                return Problem(
-                    "number-too-big",
-                    ERROR,
-                    "groups are nested too deep",
-                    f"Here {depth} groups are open inside one another; {MAX_NESTING} are allowed.",
-                    Span(base + at, base + at + 1),
-                    help="work the inner groups out, or split the row.",
-                )
-        elif letter == ")":
-            depth -= 1
-    return None
-
-
-def _unclear(code: str, base: int, error: Unread, source: Source) -> Problem:
-    lowered = code.translate(_LOWER)
-    names = error.names
-    start = len(code) if error.start is None else error.start
-    # Where something is missing at the line's end, the place is the end: nothing stands there.
-    end = min(start + 1 if error.end is None else error.end, len(code))
-    first = _FIRST_WORD.match(lowered.lstrip())
-    if first and first.group() not in LINE_WORDS:
-        return _unknown_start(code, base, first.group(), source)
-    span = Span(base + start, base + end)
-    slip = _keyword_slip(code, base, start, names)
-    if slip is not None:
-        return slip
-    answer = _habit(code, source)
-    if answer is not None:
-        return _answered(answer, code, base, span)
-    if start >= len(code):
-        tail = code.rsplit(maxsplit=1)[-1]
-        message = f"The line ends after “{tail}”, where {expected_text(names)} should follow."
-    else:
-        wrong = code[start:end]
-        message = f"“{wrong}” cannot stand here; what can is {expected_text(names)}."
-    if len(names) > 12 or not names:
-        message = f"“{code[start:end] or code.strip()}” cannot be read here."
-    return Problem("line-unclear", ERROR, "this line cannot be read", message, span)
-
-
-def _printed_end(row: RowLine, code: str, base: int, source: Source) -> Problem | None:
-    """``k to last 2``: words that end a fill, as print has them, where no fill stands before."""
+def _end_of_no_fill(row: RowLine) -> Special | None:
+    """The first step that says where a fill ends, if no fill stands before it."""
     fill = False
     for step in row.body.steps if isinstance(row.body, Steps) else ():
         fill = fill or _fills(step)
         if isinstance(step, Special) and step.kind in ("last", "gap"):
             if not fill:
-                answer = _habit(code, source)
-                return _answered(answer, code, base, step.span) if answer is not None else None
+                return step
             fill = False
     return None
 
@@ -339,84 +204,6 @@ def _fills(step: Node) -> bool:
     if isinstance(step, GroupOf):
         return any(map(_fills, step.steps))
     return isinstance(step, FillOf)
-
-
-def _habit(code: str, source: Source) -> Answer | None:
-    """What the room of habits answers; a source that can be read never loads it."""
-    from loopwright.notation.habits import answer_to
-
-    return answer_to(code, habit_reader(source))
-
-
-def _answered(answer: Answer, code: str, base: int, span: Span) -> Problem:
-    return Problem(
-        "line-unclear",
-        ERROR,
-        "this line cannot be read",
-        answer.message,
-        span,
-        help=answer.advice,
-        fix=whole_line_fix(answer, code, base),
-    )
-
-
-def _keyword_slip(code: str, base: int, start: int, names: set[str]) -> Problem | None:
-    """A slip of the keys in a word of the notation itself: ``motif rib ovr 2n``."""
-    found = _FIRST_WORD.match(code, start)
-    if found is None:
-        return None
-    words = {word for name in names if (word := keyword(name)) is not None}
-    close = nearest(found.group(), words)
-    if close is None or close == found.group().lower():
-        return None
-    line = code[: found.start()] + close + code[found.end() :]
-    if not reads(line):
-        return None
-    span = Span(base + found.start(), base + found.end())
-    return Problem(
-        "line-unclear",
-        ERROR,
-        "this line cannot be read",
-        f"“{found.group()}” is no word that can stand here.",
-        span,
-        help=f"did you mean “{close}”?",
-        fix=Fix(f"write “{close}”", (Edit(span, close),)),
-    )
-
-
-def _unknown_start(code: str, base: int, word: str, source: Source) -> Problem:
-    """A line whose first word no line starts with: a slip of the keys, else a habit or unknown."""
-    start = len(code) - len(code.lstrip())
-    span = Span(base + start, base + start + len(word))
-    close = nearest(word, LINE_WORDS)
-    corrected = code[:start] + (close or "") + code[start + len(word) :]
-    # A slip of one word is not to be told as a habit of print, nor the other way round.
-    slip = close is not None and reads(corrected)
-    answer = None if slip else _habit(code, source)
-    if answer is not None:
-        return _answered(answer, code, base, span)
-    if close is not None:
-        fix = None
-        if one_slip(word, LINE_WORDS) == close:
-            fix = Fix(f"write “{close}” for “{word}”", (Edit(span, close),))
-        return Problem(
-            "unknown-word",
-            ERROR,
-            f"no line starts with “{word}”",
-            f"A line starts with the word that says what it is, and “{word}” is none of them.",
-            span,
-            help=f"did you mean “{close}”?",
-            fix=fix,
-        )
-    return Problem(
-        "unknown-word",
-        ERROR,
-        f"no line starts with “{word}”",
-        "A line starts with the word that says what it is: pattern, yarn, motif, row, piece, "
-        "cast on, work, bind off and so on.",
-        span,
-        help='a line for the reader is written as note "…"; a comment starts with two dashes.',
-    )
 
 
 def _gave_up(unclear: int, number: int, lines: int, base: int, code: str) -> Problem:

@@ -149,9 +149,27 @@ LINE_WORDS: tuple[str, ...] = (
 )
 
 
-def expected_text(names: set[str]) -> str:
-    """The terminals a parser state takes, as a knitter would say them: ``a colon or a number``."""
-    words = sorted({HUMAN.get(name, name) for name in names})
+_CARE = "a phrase of care such as “hand wash”"
+_IN_LINE: dict[str, dict[str, str]] = {
+    "care": {"NAME": _CARE, "NUMBER": _CARE},
+    "level": {"NAME": "“basic”, “easy”, “intermediate” or “complex”"},
+    "bound": {"NAME": "“slip”, “carry” or “float”"},
+}
+"""Terminals that are less than any name or number in a line with that first word."""
+
+_LINE_HELP = {
+    "care": "say how it is washed, bleached, dried, ironed and cleaned, as far as you know, with "
+    "commas between: “care hand wash, no bleach, dry flat, iron low, no dry cleaning”.",
+}
+
+
+def expected_text(names: set[str], line: str = "") -> str:
+    """The terminals a parser state takes, as a knitter would say them: ``a colon or a number``.
+
+    `line` is the first word of the line.
+    """
+    own = _IN_LINE.get(line, {})
+    words = sorted({own.get(name) or HUMAN.get(name, name) for name in names})
     # The end of the line is always possible where it is; it reads best at the end.
     end = HUMAN["$END"]
     if end in words:
@@ -160,6 +178,11 @@ def expected_text(names: set[str]) -> str:
     if len(words) == 1:
         return words[0]
     return ", ".join(words[:-1]) + " or " + words[-1]
+
+
+def line_help(line: str) -> str:
+    """What a line with that first word takes, where a list of terminals says too little."""
+    return _LINE_HELP.get(line, "")
 
 
 # Terminals that take several spellings; the one to propose for a slip.

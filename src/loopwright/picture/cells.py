@@ -4,88 +4,24 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from loopwright.count.live import summed, total
 from loopwright.count.tape import tape_of
 from loopwright.count.walk import Walk, Worked
-from loopwright.model.body import Fill, Group, Step, Stitches
+from loopwright.model.body import Fill, Group, Step, Stitches, specials_of
 from loopwright.model.pattern import Motif, Pattern, Row
+from loopwright.notation.tree import Special
+from loopwright.picture.chart import Chart, ChartRow, Left, Mark, Placed, Turn
 from loopwright.picture.columns import Cell, Columns
-from loopwright.picture.faces import NO_STITCH, KeyEntry, key_entry, symbol_of
-from loopwright.picture.frames import Frame, Window, frames_of
+from loopwright.picture.faces import NO_STITCH, TURNS, WAITING, KeyEntry, key_entry, symbol_of
+from loopwright.picture.frames import Window, frames_of
 from loopwright.picture.ground import Ground, ground_of
 from loopwright.picture.steps import Laid, Op, lay_out
-from loopwright.record import dataclass
+from loopwright.picture.turning import Start, turning_ground
+from loopwright.record import dataclass, replace
 
 _FIRST = ("k", "p", "k tbl", "p tbl", "yo")
 _MOST_ROWS = 400
-
-
-@dataclass(frozen=True, slots=True)
-class Placed:
-    """A symbol in a row: columns `right` to `left`, counted from 0 at the right edge."""
-
-    symbol: str
-    right: int
-    left: int
-
-    @property
-    def cells(self) -> int:
-        return self.left - self.right + 1
-
-
-@dataclass(frozen=True, slots=True)
-class Mark:
-    """A marker in a row, on the line to the left of so many columns."""
-
-    symbol: str
-    boundary: int
-
-
-@dataclass(frozen=True, slots=True)
-class ChartRow:
-    """A row as drawn. `placed` goes from right to left and holds no empty squares.
-
-    `strand` is its name where the pattern has more than one, with the colours it begins with.
-    """
-
-    number: int
-    rs: bool
-    strand: str
-    colours: tuple[str, ...]
-    placed: tuple[Placed, ...]
-    marks: tuple[Mark, ...]
-    blank: tuple[int, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Chart:
-    """A motif as a chart. `rows` go upwards from row 1; `size` is set where sizes differ."""
-
-    name: str
-    size: str
-    round: bool
-    columns: int
-    rows: tuple[ChartRow, ...]
-    frames: tuple[Frame, ...]
-    key: tuple[KeyEntry, ...]
-    start: int
-
-    @property
-    def title(self) -> str:
-        """``Woven``, with the size where the chart is that of one size."""
-        text = self.name.replace("-", " ").replace("_", " ")
-        return text[:1].upper() + text[1:] + (f", size {self.size}" if self.size else "")
-
-    @property
-    def word(self) -> str:
-        return "Rnd" if self.round else "Row"
-
-
-@dataclass(frozen=True, slots=True)
-class Left:
-    """A motif of which no chart can be drawn, and why, in words."""
-
-    name: str
-    reason: str
+_OFF_NEEDLE = ("hold", "take", "pick")
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,6 +32,8 @@ class _Use:
     round: bool
     count: int | None
     again: bool
+    worked: bool = True
+    starts: tuple[Start, ...] = ()
 
 
 def charts_of(
@@ -109,41 +47,53 @@ def charts_of(
     left: list[Left] = []
     for motif in pattern.motifs:
         made: list[Chart] = []
-        for size in sizes[: None if _sized(motif) else 1]:
-            name = pattern.sizes[size] if _sized(motif) and len(sizes) > 1 else ""
-            found = chart_of(pattern, motif, walks, size, name)
+        for size in sizes[: None if _sized(motif) or _turns(motif) else 1]:
+            found = chart_of(pattern, motif, walks, size)
             if isinstance(found, Left):
                 left.append(found)
                 break
             made.append(found)
+        if len(made) > 1 and not _sized(motif) and all(one == made[0] for one in made):
+            made = made[:1]
+        if len(sizes) > 1 and (_sized(motif) or len(made) > 1):
+            names = [pattern.sizes[size] for size in sizes]
+            made = [replace(one, size=name) for one, name in zip(made, names)]  # noqa: B905
         charts += made
     return tuple(charts), tuple(left)
 
 
-def chart_of(
-    pattern: Pattern, motif: Motif, walks: Sequence[Walk], size: int, size_name: str = ""
-) -> Chart | Left:
+def chart_of(pattern: Pattern, motif: Motif, walks: Sequence[Walk], size: int) -> Chart | Left:
     """The chart of one motif in one size."""
     if not motif.rows or any(row.body.broken for row in motif.rows):
         return Left(motif.name.text, "a row of it cannot be read")
     if len(motif.rows) > _MOST_ROWS:
         return Left(motif.name.text, f"it has more than {_MOST_ROWS} rows")
+    if any(step.kind in _OFF_NEEDLE for row in motif.rows for step in specials_of(row.body.steps)):
+        return Left(motif.name.text, "a row of it holds, takes or picks up stitches")
     use = _use(motif, walks, size)
     rows = motif.rows
-    if len(rows) % 2 and use.again and not use.round:
+    if len(rows) % 2 and use.again and not use.round and not _turns(motif):
         rows = rows * 2  # worked flat, every second time falls on the other side
     tapes = [tape_of(row.body, size) for row in rows]
-    if any(tape.turns for tape in tapes):
-        return Left(motif.name.text, "its rows turn before their end, which a chart cannot show")
-    ground = ground_of(motif, tapes, use.round, use.count)
+    if _turns(motif):
+        ground = turning_ground(motif, tapes, use.starts, use.round)
+        reason = "its rows turn, and they fit no small number of stitches that would show them"
+        if not use.starts and not use.worked:
+            reason = "its rows turn, and no piece works them, which would show where they begin"
+    else:
+        ground = ground_of(motif, tapes, use.round, use.count)
+        reason = "its rows fit no small number of stitches that would show them"
     if ground is None:
-        return Left(
-            motif.name.text, "its rows fit no small number of stitches that would show them"
-        )
+        return Left(motif.name.text, reason)
+    rows = tuple(rows[at % len(rows)] for at in range(len(ground.times)))
     try:
-        return _Draughtsman(pattern, motif, rows, use, ground, size, size_name).draw()
+        return _Draughtsman(pattern, motif, rows, use, ground, size).draw()
     except ValueError:
         return Left(motif.name.text, "a row of it holds a step that no square can show")
+
+
+def _turns(motif: Motif) -> bool:
+    return any(tape_of(row.body, 0).turns for row in motif.rows)
 
 
 def _sized(motif: Motif) -> bool:
@@ -157,6 +107,10 @@ def _lists(steps: Sequence[Step]) -> bool:
             if len(set(step.count)) > 1:
                 return True
             continue
+        if isinstance(step, Special):
+            if step.count is not None and len(set(step.count.values)) > 1:
+                return True
+            continue
         if isinstance(step, Group):
             for count in (step.times, step.into):
                 if count is not None and len(set(count.values)) > 1:
@@ -167,15 +121,36 @@ def _lists(steps: Sequence[Step]) -> bool:
 
 
 def _use(motif: Motif, walks: Sequence[Walk], size: int) -> _Use:
+    starts: list[Start] = []
+    found: _Use | None = None
     for walk in walks:
         if walk.size != size:
             continue
-        count = next((s.count for s in walk.sites if s.motif is motif), None)
         mine = [e for e in walk.events if isinstance(e, Worked) and e.motif is motif]
-        if mine:
-            rows = sum(e.rows for e in mine)
-            return _Use(mine[0].rs, mine[0].round, count, rows > len(motif.rows))
-    return _Use(motif.is_rs(1), motif.in_round, None, False)
+        for site in walk.sites:
+            if site.motif is motif:
+                rows = sum(e.rows for e in mine if e.item is site.item)
+                starts += [Start(site.live, site.rs, site.round, rows)] if rows else []
+        if mine and found is None:
+            count = next((s.count for s in walk.sites if s.motif is motif), None)
+            again = sum(e.rows for e in mine) > len(motif.rows)
+            found = _Use(mine[0].rs, mine[0].round, count, again)
+    if found is None:
+        return _Use(motif.is_rs(1), motif.in_round, None, False, worked=False)
+    return replace(found, starts=tuple(starts))
+
+
+@dataclass(frozen=True, slots=True)
+class _LaidRow:
+    """A row laid out: its ops from the right, its cells, and the columns (as identities) of the
+    stitches that wait to its right and to its left."""
+
+    rs: bool
+    worked: Laid
+    ops: tuple[Op, ...]
+    cells: tuple[Cell, ...]
+    right: tuple[int, ...]
+    left: tuple[int, ...]
 
 
 class _Draughtsman:
@@ -187,7 +162,6 @@ class _Draughtsman:
         use: _Use,
         ground: Ground,
         size: int,
-        size_name: str,
     ) -> None:
         self.pattern = pattern
         self.motif = motif
@@ -195,41 +169,55 @@ class _Draughtsman:
         self.use = use
         self.ground = ground
         self.size = size
-        self.size_name = size_name
-        self.columns = Columns(ground.start)
+        self.columns = Columns(ground.start, _turns(motif))
         self.drawn_by: dict[str, tuple[Op, int]] = {}
+        live = ground.live
+        self.rs = use.rs
+        # The loops to the right of the hands.
+        behind = summed(live.behind).fixed if live.behind else 0
+        self.at = behind if self.rs else total(live).fixed - behind
 
     def draw(self) -> Chart:
-        laid: list[tuple[bool, tuple[Op, ...], list[Cell]]] = []
-        spans: list[list[Window]] = []
-        for index, row in enumerate(self.rows):
-            rs = self.use.round or self.use.rs == (index % 2 == 0)
-            worked = lay_out(row.body, self.size, self.ground.times[index])
-            ops = worked.ops if rs else worked.ops[::-1]
-            stitches = tuple(op for op in ops if not op.is_marker)
-            cells = self.columns.work(stitches)
-            laid.append((rs, ops, cells))
-            spans.append(_windows(worked, self.ground.growth[index], rs, cells))
+        laid = [self._lay(index, row) for index, row in enumerate(self.rows)]
         place = {column: at for at, column in enumerate(self.columns.order)}
-        rows = []
+        rows: list[ChartRow] = []
         strand = self._last_strand()
-        for index, (rs, ops, cells) in enumerate(laid):
-            row = self.rows[index]
+        for row, found in zip(self.rows, laid, strict=True):
             if row.strand is not None:
                 strand = row.strand.key
-            rows.append(self._row(index, rs, ops, cells, place, strand))
+            rows.append(self._row(len(rows), found, place, strand))
+        spans = [_windows(one, self.ground.growth[index]) for index, one in enumerate(laid)]
         edge = self.motif.edge.count.at(self.size) if self.motif.edge else 0
         frames = frames_of(spans, place, len(self.columns.order), edge)
         return Chart(
             self.motif.name.text,
-            self.size_name,
+            "",
             self.use.round,
             len(self.columns.order),
             tuple(rows),
             frames,
             self._key(rows),
             self.ground.start,
+            self.ground.note,
         )
+
+    def _lay(self, index: int, row: Row) -> _LaidRow:
+        """Work a row from where the hands are."""
+        rs, loops = self.rs, self.columns.loops
+        worked = lay_out(row.body, self.size, self.ground.times[index])
+        ops = worked.ops if rs else worked.ops[::-1]
+        takes, turned = worked.takes, any(op.is_turn for op in ops)
+        start, stop = (self.at, self.at + takes) if rs else (self.at - takes, self.at)
+        if not turned and (start, stop)[rs] != (0, len(loops))[rs]:
+            raise ValueError("a row that does not turn leaves stitches")
+        right, left = tuple(loops[: max(start, 0)]), tuple(loops[stop:])
+        cells = self.columns.work([op for op in ops if not op.is_point], start, stop, back=not rs)
+        made = len(self.columns.loops) - len(right) - len(left)
+        if turned or not self.use.round:
+            self.at, self.rs = (start + made if rs else start), not rs
+        else:
+            self.at = 0
+        return _LaidRow(rs, worked, ops, tuple(cells), right, left)
 
     def _last_strand(self) -> str | None:
         """The strand that row 1 goes on with where it names none: that of the row before it."""
@@ -239,15 +227,10 @@ class _Draughtsman:
         return None
 
     def _row(
-        self,
-        index: int,
-        rs: bool,
-        ops: tuple[Op, ...],
-        cells: list[Cell],
-        place: dict[int, int],
-        strand: str | None,
+        self, index: int, laid: _LaidRow, place: dict[int, int], strand: str | None
     ) -> ChartRow:
-        stitches = [op for op in ops if not op.is_marker]
+        rs, ops, cells = laid.rs, laid.ops, laid.cells
+        stitches = [op for op in ops if not op.is_point]
         placed: list[Placed] = []
         filled: set[int] = set()
         for cell in cells:
@@ -258,13 +241,26 @@ class _Draughtsman:
             placed.append(one)
             filled.update(range(one.right, one.left + 1))
             self.drawn_by.setdefault(symbol, (op, one.cells))
-        blank = tuple(c for c in range(len(place)) if c not in filled)
+        right, left = ([place[c] for c in side] for side in (laid.right, laid.left))
+        waiting = tuple(sorted(c for c in (*right, *left) if c not in filled))
+        blank = tuple(c for c in range(len(place)) if c not in filled and c not in waiting)
         name, colours = self._strand(strand)
-        marks = tuple(_marks(ops, placed, cells, rs))
+        # The lines between which the row is worked.
+        first = placed[0].right if placed else right[-1] + 1 if right else (left or [0])[0]
+        last = placed[-1].left + 1 if placed else first
+        marks = tuple(_marks(ops, placed, cells, rs, first))
         for mark in marks:
             op = next(o for o in ops if o.is_marker and symbol_of(o, rs) == mark.symbol)
             self.drawn_by.setdefault(mark.symbol, (op, 1))
-        return ChartRow(index + 1, rs, name, colours, tuple(placed), marks, blank)
+        turn = None
+        for op in ops:
+            if op.is_turn:
+                symbol = symbol_of(op, rs)
+                beyond = left[:1] if rs else right[-1:]
+                wraps = op.stitch is not None and op.stitch.word == "w&t"
+                turn = Turn(symbol, last if rs else first, beyond[0] if wraps and beyond else -1)
+                self.drawn_by.setdefault(symbol, (op, 2))
+        return ChartRow(index + 1, rs, name, colours, tuple(placed), marks, blank, waiting, turn)
 
     def _strand(self, key: str | None) -> tuple[str, tuple[str, ...]]:
         if key is None or len(self.pattern.strands) < 2:
@@ -279,6 +275,8 @@ class _Draughtsman:
         used = list(self.drawn_by)
         if any(row.blank for row in rows):
             used.append(NO_STITCH)
+        if any(row.waiting for row in rows):
+            used.append(WAITING)
         out = []
         for symbol in sorted(used, key=_rank):
             op, cells = self.drawn_by.get(symbol, (None, 1))
@@ -288,32 +286,39 @@ class _Draughtsman:
 
 def _rank(symbol: str) -> tuple[int, int, str]:
     if symbol == NO_STITCH:
-        return (2, 0, "")
+        return (4, 0, "")
+    if symbol == WAITING:
+        return (3, 0, "")
+    if symbol.removesuffix("~") in TURNS:
+        return (2, 0, symbol)
     return (0, _FIRST.index(symbol), "") if symbol in _FIRST else (1, 0, symbol)
 
 
-def _marks(ops: tuple[Op, ...], placed: list[Placed], cells: list[Cell], rs: bool) -> list[Mark]:
+def _marks(
+    ops: tuple[Op, ...], placed: list[Placed], cells: Sequence[Cell], rs: bool, first: int
+) -> list[Mark]:
     """Markers on the lines between columns; `ops` in the order of the view, from the right."""
     marks: list[Mark] = []
     last = {cell.op: one.left for cell, one in zip(cells, placed, strict=True)}
-    stitch, boundary = 0, 0
+    stitch, boundary = 0, first
     for op in ops:
         if op.is_marker:
             marks.append(Mark(symbol_of(op, rs), boundary))
-        else:
+        elif not op.is_turn:
             boundary = last.get(stitch, boundary - 1) + 1
             stitch += 1
     return marks
 
 
-def _windows(worked: Laid, growth: tuple[int, ...], rs: bool, cells: list[Cell]) -> list[Window]:
+def _windows(laid: _LaidRow, growth: tuple[int, ...]) -> list[Window]:
     """For each fill with a repeat: where one repeat of it may be framed, in the view's order."""
-    stitches = [op for op in worked.ops if not op.is_marker]
-    place: list[int] = []  # of each op (markers too) among the stitches
+    worked, rs, cells = laid.worked, laid.rs, laid.cells
+    stitches = [op for op in worked.ops if not op.is_point]
+    place: list[int] = []  # of each op (markers and turns too) among the stitches
     at = 0
     for op in worked.ops:
         place.append(at)
-        at += not op.is_marker
+        at += not op.is_point
     place.append(at)
     marks = {place[i] for i, op in enumerate(worked.ops) if op.is_marker}
     by_op: dict[int, list[int]] = {}
@@ -337,5 +342,5 @@ def _windows(worked: Laid, growth: tuple[int, ...], rs: bool, cells: list[Cell])
             stop += 1
         if not rs:
             start, stop = len(stitches) - stop, len(stitches) - start
-        windows.append(Window(start, stop, wide, columns))
+        windows.append(Window(start, stop, wide, columns, laid.right, laid.left))
     return windows if rs else windows[::-1]

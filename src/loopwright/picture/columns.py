@@ -4,6 +4,10 @@ A row that keeps its count puts its n-th stitch into the column of the n-th loop
 yarn over and its decrease trade places. A row that changes the count opens a column for each
 stitch more and leaves one empty for each stitch fewer, at its increases and decreases, where the
 other stitches are moved least (a shortest path over loops and stitches).
+
+A row that turns works only the loops from `start` to `stop`; the others keep their columns. Where
+rows turn, columns are opened and left empty as near to the end of the row as may be, so that it
+begins where the last one has turned, and decreases move the stitches that wait.
 """
 
 from __future__ import annotations
@@ -29,19 +33,25 @@ class Cell:
 class Columns:
     """The columns of a chart in order from the right, and which of them hold a loop now."""
 
-    def __init__(self, loops: int) -> None:
+    def __init__(self, loops: int, turning: bool = False) -> None:
+        self.turning = turning
         self.order = list(range(loops))
         self.loops = list(range(loops))
 
-    def work(self, ops: Sequence[Op]) -> list[Cell]:
+    def work(
+        self, ops: Sequence[Op], start: int = 0, stop: int | None = None, back: bool = False
+    ) -> list[Cell]:
         """Work a row, its ops in the order of the right-side view, from the right.
 
+        It works the loops `start` to `stop` (None: all that follow), counted from the right, and
+        runs from the left if it goes `back`.
         Raises ValueError where the row does not take what hangs.
         """
-        if sum(op.takes for op in ops) != len(self.loops):
+        stop = len(self.loops) if stop is None else stop
+        if not 0 <= start <= stop <= len(self.loops) or sum(op.takes for op in ops) != stop - start:
             raise ValueError("the row does not take the stitches that hang")
         owners, spans, gone = _cells(ops)
-        columns = self._assign(ops, owners, spans, gone)
+        columns = self._assign(ops, owners, spans, gone, (start, stop), back)
         cells: list[Cell] = []
         made: list[int] = []
         for index, (op, column) in enumerate(zip(owners, columns, strict=True)):
@@ -51,7 +61,7 @@ class Columns:
                 cells[-1] = Cell(op, (*cells[-1].columns, column))
             else:
                 cells.append(Cell(op, (column,)))
-        self.loops = made
+        self.loops[start:stop] = made
         return cells
 
     def _assign(
@@ -60,17 +70,25 @@ class Columns:
         owners: list[int],
         spans: list[tuple[int, int]],
         gone: list[bool],
+        worked: tuple[int, int],
+        back: bool,
     ) -> list[int]:
-        loops = self.loops
+        start, stop = worked
+        loops = self.loops[start:stop]
         if len(owners) == len(loops) and not any(gone):
             return list(loops)
-        path = _path(ops, owners, spans, gone, len(loops))
+        if self.turning and back:
+            path = _path(ops[::-1], *_cells(ops[::-1]), len(loops), True)[::-1]
+        else:
+            path = _path(ops, owners, spans, gone, len(loops), self.turning)
         columns: list[int] = []
         loop = 0
-        left: int | None = None  # the last column passed, from the right
+        # The last column passed, from the right.
+        left = self.loops[start - 1] if start else None
+        beyond = self.loops[stop] if stop < len(self.loops) else None
         for step in path:
             if step == "open":
-                following = loops[loop] if loop < len(loops) else None
+                following = loops[loop] if loop < len(loops) else beyond
                 left = self._open(left, following, set(columns))
                 columns.append(left)
                 continue
@@ -119,8 +137,13 @@ def _path(
     spans: list[tuple[int, int]],
     gone: list[bool],
     loops: int,
+    late: bool,
 ) -> list[str]:
-    """The cheapest way through loops and cells: match, open (a new column) or close (an empty)."""
+    """The cheapest way through loops and cells: match, open (a new column) or close (an empty).
+
+    Where two are as cheap, columns are opened `late` in the row, or else early.
+    """
+    match = "then match" if late else "match"
     taker = [0] * loops
     at = 0
     for index, op in enumerate(ops):
@@ -148,13 +171,13 @@ def _path(
                 found = min(found, (best[i - 1][j][0] + _GAP + closing[i - 1], "close"))
             if i and j and (j - 1) in best[i - 1]:
                 cost = _moved(spans[j - 1], i - 1, gone[j - 1])
-                found = min(found, (best[i - 1][j - 1][0] + cost, "match"))
+                found = min(found, (best[i - 1][j - 1][0] + cost, match))
             row[j] = found
     path: list[str] = []
     i, j = loops, cells
     while i or j:
         step = best[i][j][1]
-        path.append(step)
+        path.append("match" if step == match else step)
         if step != "open":
             i -= 1
         if step != "close":

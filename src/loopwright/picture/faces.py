@@ -16,12 +16,15 @@ from loopwright.picture.steps import Op
 from loopwright.record import dataclass
 
 NO_STITCH = "no stitch"
+WAITING = "waiting"
+TURNS = ("turn", "w&t")
 OWN = "own:"
 INTO = "into:"
 
 _TOGETHER = re.compile(r"([kp])(\d+)tog$")
 _CABLE = re.compile(r"[ct]\d+[fb]$")
 _PASS_ON = "no stitch: pass on to the next square"
+_WAITS = "not worked in this row: the stitch waits on the needle"
 _MOST_STROKES = 6
 _KNIT_LIKE = {"k", "p"}
 
@@ -88,6 +91,8 @@ def key_entry(symbol: str, op: Op | None, cells: int) -> KeyEntry:
     """What the key says of a symbol; `op` is a stitch that is drawn by it."""
     if symbol == NO_STITCH:
         return KeyEntry(symbol, 1, _PASS_ON, _PASS_ON, "")
+    if symbol == WAITING:
+        return KeyEntry(symbol, 1, _WAITS, _WAITS, "")
     if symbol.startswith(INTO):
         assert op is not None
         into = "the next stitch" if op.takes == 1 else f"the next {op.takes} stitches"

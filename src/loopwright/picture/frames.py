@@ -12,13 +12,16 @@ from loopwright.record import dataclass
 class Window:
     """A fill of a row: ops `start` to `stop` (from the right), of which `wide` are one repeat.
 
-    `columns` are those of every op of the row, as identities.
+    `columns` are those of every op of the row, as identities; `right` and `left` those of the
+    stitches beside the row that it does not work.
     """
 
     start: int
     stop: int
     wide: int
     columns: tuple[list[int], ...]
+    right: tuple[int, ...] = ()
+    left: tuple[int, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,7 +81,8 @@ def _choice(
     inside = span(start, stop)
     if not inside:
         return None
-    before, after = span(0, start), span(stop, len(window.columns))
+    before = [*(place[c] for c in window.right), *span(0, start)]
+    after = [*span(stop, len(window.columns)), *(place[c] for c in window.left)]
     right = (max(before) + 1 if before else 0, min(inside))
     left = (max(inside) + 1, min(after) if after else columns)
     return _Choice(right, left)

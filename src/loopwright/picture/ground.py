@@ -13,21 +13,33 @@ from loopwright.record import dataclass
 
 _MOST_REPEATS = 40
 _MOST_IN_STRETCH = 72
-_MOST_COUNT = 160
+MOST_COUNT = 160
 _WIDEST = 1_000
 """Stitches of a row that a chart still shows."""
+
+MOST_COLUMNS = 40
+"""Columns of one strip: with row numbers they take the width of a page in legible squares."""
+MOST_ROWS = 58
+"""Rows of one strip: with a heading they take the height of a page."""
 
 
 @dataclass(frozen=True, slots=True)
 class Ground:
     """For each row of a chart, how often each fill is worked and how much of that is one repeat.
 
-    Both are lists in the order in which the row works its fills.
+    Both are lists in the order in which the row works its fills. `live` is what hangs before the
+    first row, and `note` what a reader has to know of how the chart was made narrow.
     """
 
     times: tuple[tuple[int, ...], ...]
     growth: tuple[tuple[int, ...], ...]
-    start: int
+    live: Live
+    note: str = ""
+
+    @property
+    def start(self) -> int:
+        """All the stitches before the first row."""
+        return total(self.live).fixed
 
 
 def ground_of(
@@ -41,15 +53,16 @@ def ground_of(
         return None
     form = motif.form
     if form is not None and form.unit:
-        growth = _growth(tapes, Affine(form.fixed, form.unit), in_round)
+        growth = growth_of(tapes, Affine(form.fixed, form.unit), in_round)
         if growth is None:
             return None
         spare: Ground | None = None
         for n in range(1, _MOST_REPEATS + 1):
-            times = _times(tapes, Live.of(form.unit * n + form.fixed), in_round)
+            live = Live.of(form.unit * n + form.fixed)
+            times = _times(tapes, live, in_round)
             if times is None:
                 continue
-            found = Ground(times, growth, form.unit * n + form.fixed)
+            found = Ground(times, growth, live)
             if all(t >= g for ts, gs in zip(times, growth, strict=True) for t, g in zip(ts, gs)):  # noqa: B905
                 return found
             spare = spare or found
@@ -60,7 +73,7 @@ def ground_of(
             once = tuple(tuple(min(t, 1) for t in ts) for ts in times)
             if form is not None:
                 once = tuple(tuple(0 for _ in ts) for ts in times)
-            return Ground(times, once, total(state).fixed)
+            return Ground(times, once, state)
     return None
 
 
@@ -82,13 +95,14 @@ def _times(
     return tuple(out)
 
 
-def _growth(
+def growth_of(
     tapes: Sequence[Tape], count: Affine, in_round: bool
 ) -> tuple[tuple[int, ...], ...] | None:
+    """By how much each fill is worked more often with each n of `count`."""
     state = Live((count,))
     out: list[tuple[int, ...]] = []
     for tape in tapes:
-        outcome = work_row(tape, state, Range(_MOST_REPEATS, None))
+        outcome = work_row(tape, state, Range(MOST_COUNT, None))
         if outcome.misfit is not None:
             return None
         out.append(tuple(max(fill.unit, 0) for fill in outcome.fills))
@@ -109,16 +123,16 @@ def _states(motif: Motif, tapes: Sequence[Tape], in_round: bool, count: int | No
                 found.append(Live(tuple(Affine(number or 0) for number in stretches)))
     elif not any(op.kind in (SLIP, REMOVE) for op in tapes[0].ops):
         # It places its markers itself, so that one stretch hangs before it.
-        found += _whole(tapes, in_round)
-    if count is not None and count <= _MOST_COUNT and parts == 1:
+        found += whole_states(tapes, in_round)
+    if count is not None and count <= MOST_COUNT and parts == 1:
         found.append(Live.of(count))
     return found
 
 
-def _whole(tapes: Sequence[Tape], in_round: bool) -> list[Live]:
+def whole_states(tapes: Sequence[Tape], in_round: bool) -> list[Live]:
     """The least number of stitches on which every fill is worked, else on which the rows fit."""
     spare: list[Live] = []
-    for number in range(1, _MOST_COUNT + 1):
+    for number in range(1, MOST_COUNT + 1):
         state = Live.of(number)
         times = _times(tapes, state, in_round)
         if times is not None:

@@ -7,7 +7,41 @@ UNSET = object()
 put = object.__setattr__
 
 
-def cells_Placed(given):
+def cells__Use(given):
+    def __init__(self, rs, round, count, again, worked=given['worked'], starts=given['starts']):
+        put(self, 'rs', rs)
+        put(self, 'round', round)
+        put(self, 'count', count)
+        put(self, 'again', again)
+        put(self, 'worked', worked)
+        put(self, 'starts', starts)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.rs, self.round, self.count, self.again, self.worked, self.starts) == (other.rs, other.round, other.count, other.again, other.worked, other.starts)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.rs, self.round, self.count, self.again, self.worked, self.starts))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def cells__LaidRow(given):
+    def __init__(self, rs, worked, ops, cells, right, left):
+        put(self, 'rs', rs)
+        put(self, 'worked', worked)
+        put(self, 'ops', ops)
+        put(self, 'cells', cells)
+        put(self, 'right', right)
+        put(self, 'left', left)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.rs, self.worked, self.ops, self.cells, self.right, self.left) == (other.rs, other.worked, other.ops, other.cells, other.right, other.left)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.rs, self.worked, self.ops, self.cells, self.right, self.left))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def chart_Placed(given):
     def __init__(self, symbol, right, left):
         put(self, 'symbol', symbol)
         put(self, 'right', right)
@@ -21,7 +55,7 @@ def cells_Placed(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def cells_Mark(given):
+def chart_Mark(given):
     def __init__(self, symbol, boundary):
         put(self, 'symbol', symbol)
         put(self, 'boundary', boundary)
@@ -34,8 +68,22 @@ def cells_Mark(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def cells_ChartRow(given):
-    def __init__(self, number, rs, strand, colours, placed, marks, blank):
+def chart_Turn(given):
+    def __init__(self, symbol, boundary, wrapped):
+        put(self, 'symbol', symbol)
+        put(self, 'boundary', boundary)
+        put(self, 'wrapped', wrapped)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.symbol, self.boundary, self.wrapped) == (other.symbol, other.boundary, other.wrapped)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.symbol, self.boundary, self.wrapped))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def chart_ChartRow(given):
+    def __init__(self, number, rs, strand, colours, placed, marks, blank, waiting=given['waiting'], turn=given['turn']):
         put(self, 'number', number)
         put(self, 'rs', rs)
         put(self, 'strand', strand)
@@ -43,17 +91,19 @@ def cells_ChartRow(given):
         put(self, 'placed', placed)
         put(self, 'marks', marks)
         put(self, 'blank', blank)
+        put(self, 'waiting', waiting)
+        put(self, 'turn', turn)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.number, self.rs, self.strand, self.colours, self.placed, self.marks, self.blank) == (other.number, other.rs, other.strand, other.colours, other.placed, other.marks, other.blank)
+            return (self.number, self.rs, self.strand, self.colours, self.placed, self.marks, self.blank, self.waiting, self.turn) == (other.number, other.rs, other.strand, other.colours, other.placed, other.marks, other.blank, other.waiting, other.turn)
         return NotImplemented
     def __hash__(self):
-        return hash((self.number, self.rs, self.strand, self.colours, self.placed, self.marks, self.blank))
+        return hash((self.number, self.rs, self.strand, self.colours, self.placed, self.marks, self.blank, self.waiting, self.turn))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def cells_Chart(given):
-    def __init__(self, name, size, round, columns, rows, frames, key, start):
+def chart_Chart(given):
+    def __init__(self, name, size, round, columns, rows, frames, key, start, note=given['note']):
         put(self, 'name', name)
         put(self, 'size', size)
         put(self, 'round', round)
@@ -62,16 +112,17 @@ def cells_Chart(given):
         put(self, 'frames', frames)
         put(self, 'key', key)
         put(self, 'start', start)
+        put(self, 'note', note)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.name, self.size, self.round, self.columns, self.rows, self.frames, self.key, self.start) == (other.name, other.size, other.round, other.columns, other.rows, other.frames, other.key, other.start)
+            return (self.name, self.size, self.round, self.columns, self.rows, self.frames, self.key, self.start, self.note) == (other.name, other.size, other.round, other.columns, other.rows, other.frames, other.key, other.start, other.note)
         return NotImplemented
     def __hash__(self):
-        return hash((self.name, self.size, self.round, self.columns, self.rows, self.frames, self.key, self.start))
+        return hash((self.name, self.size, self.round, self.columns, self.rows, self.frames, self.key, self.start, self.note))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def cells_Left(given):
+def chart_Left(given):
     def __init__(self, name, reason):
         put(self, 'name', name)
         put(self, 'reason', reason)
@@ -81,21 +132,6 @@ def cells_Left(given):
         return NotImplemented
     def __hash__(self):
         return hash((self.name, self.reason))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def cells__Use(given):
-    def __init__(self, rs, round, count, again):
-        put(self, 'rs', rs)
-        put(self, 'round', round)
-        put(self, 'count', count)
-        put(self, 'again', again)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.rs, self.round, self.count, self.again) == (other.rs, other.round, other.count, other.again)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.rs, self.round, self.count, self.again))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -172,17 +208,19 @@ def faces_KeyEntry(given):
 
 
 def frames_Window(given):
-    def __init__(self, start, stop, wide, columns):
+    def __init__(self, start, stop, wide, columns, right=given['right'], left=given['left']):
         put(self, 'start', start)
         put(self, 'stop', stop)
         put(self, 'wide', wide)
         put(self, 'columns', columns)
+        put(self, 'right', right)
+        put(self, 'left', left)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.start, self.stop, self.wide, self.columns) == (other.start, other.stop, other.wide, other.columns)
+            return (self.start, self.stop, self.wide, self.columns, self.right, self.left) == (other.start, other.stop, other.wide, other.columns, other.right, other.left)
         return NotImplemented
     def __hash__(self):
-        return hash((self.start, self.stop, self.wide, self.columns))
+        return hash((self.start, self.stop, self.wide, self.columns, self.right, self.left))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -212,16 +250,17 @@ def frames__Choice(given):
 
 
 def ground_Ground(given):
-    def __init__(self, times, growth, start):
+    def __init__(self, times, growth, live, note=given['note']):
         put(self, 'times', times)
         put(self, 'growth', growth)
-        put(self, 'start', start)
+        put(self, 'live', live)
+        put(self, 'note', note)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.times, self.growth, self.start) == (other.times, other.growth, other.start)
+            return (self.times, self.growth, self.live, self.note) == (other.times, other.growth, other.live, other.note)
         return NotImplemented
     def __hash__(self):
-        return hash((self.times, self.growth, self.start))
+        return hash((self.times, self.growth, self.live, self.note))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -410,22 +449,55 @@ def thread_Thread(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
+def turning_Start(given):
+    def __init__(self, live, rs, round, rows):
+        put(self, 'live', live)
+        put(self, 'rs', rs)
+        put(self, 'round', round)
+        put(self, 'rows', rows)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.live, self.rs, self.round, self.rows) == (other.live, other.rs, other.round, other.rows)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.live, self.rs, self.round, self.rows))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def turning__Seen(given):
+    def __init__(self, fills, behind, rest, all, shape):
+        put(self, 'fills', fills)
+        put(self, 'behind', behind)
+        put(self, 'rest', rest)
+        put(self, 'all', all)
+        put(self, 'shape', shape)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.fills, self.behind, self.rest, self.all, self.shape) == (other.fills, other.behind, other.rest, other.all, other.shape)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.fills, self.behind, self.rest, self.all, self.shape))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
 RECORDS = {
-    "cells.Placed": ("fe: symbol right left", cells_Placed),
-    "cells.Mark": ("fe: symbol boundary", cells_Mark),
-    "cells.ChartRow": ("fe: number rs strand colours placed marks blank", cells_ChartRow),
-    "cells.Chart": ("fe: name size round columns rows frames key start", cells_Chart),
-    "cells.Left": ("fe: name reason", cells_Left),
-    "cells._Use": ("fe: rs round count again", cells__Use),
+    "cells._Use": ("fe: rs round count again worked= starts=", cells__Use),
+    "cells._LaidRow": ("fe: rs worked ops cells right left", cells__LaidRow),
+    "chart.Placed": ("fe: symbol right left", chart_Placed),
+    "chart.Mark": ("fe: symbol boundary", chart_Mark),
+    "chart.Turn": ("fe: symbol boundary wrapped", chart_Turn),
+    "chart.ChartRow": ("fe: number rs strand colours placed marks blank waiting= turn=", chart_ChartRow),
+    "chart.Chart": ("fe: name size round columns rows frames key start note=", chart_Chart),
+    "chart.Left": ("fe: name reason", chart_Left),
     "cloth.Cloth": ("fe: kind main other colours names rows stitches", cloth_Cloth),
     "cloth._Sample": ("f: kind source kept eaten total", cloth__Sample),
     "columns.Cell": ("fe: op columns", columns_Cell),
     "fabric.Fabric": ("fe: png width height words", fabric_Fabric),
     "faces.KeyEntry": ("fe: symbol cells rs ws long", faces_KeyEntry),
-    "frames.Window": ("fe: start stop wide columns", frames_Window),
+    "frames.Window": ("fe: start stop wide columns right= left=", frames_Window),
     "frames.Frame": ("fe: sides", frames_Frame),
     "frames._Choice": ("fe: right left", frames__Choice),
-    "ground.Ground": ("fe: times growth start", ground_Ground),
+    "ground.Ground": ("fe: times growth live note=", ground_Ground),
     "outline.Outline": ("fe: points around disc", outline_Outline),
     "palettes.Choice": ("fe: name colours", palettes_Choice),
     "raster.View": ("fe: across up swatch=", raster_View),
@@ -439,4 +511,6 @@ RECORDS = {
     "symbols.Symbol": ("fe: lines= dots= bold= dot= line=", symbols_Symbol),
     "symbols._Pen": ("e: lines~default_factory dots~default_factory width=", symbols__Pen),
     "thread.Thread": ("fe: ends colours loop", thread_Thread),
+    "turning.Start": ("fe: live rs round rows", turning_Start),
+    "turning._Seen": ("fe: fills behind rest all shape", turning__Seen),
 }

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from html import escape
 
 from loopwright.notation.hidden import isolated
-from loopwright.picture.cells import Chart
+from loopwright.picture.chart import Chart
 from loopwright.picture.faces import KeyEntry
 from loopwright.picture.svg import (
     FACE,
@@ -69,6 +69,8 @@ def _one(page: _Page, chart: Chart, name: str) -> None:
     for strip in strips_of(chart):
         drawn = chart_svg(chart, strip, name)
         part = strip_words(chart, strip)
+        if strip.right == strip.bottom == 0:
+            part = f"{chart.note} {part}".strip()
         if part:
             page.y += 7
             page.text(_GAP, part, 7, QUIET)
@@ -100,7 +102,7 @@ def _units(wide: str, high: str) -> str:
 
 
 def _entry(page: _Page, chart: Chart, entry: KeyEntry, mark: int, square: float) -> None:
-    lines = key_lines(entry, chart.round)
+    lines = key_lines(entry, not chart.sided)
     scale = square / 10
     page.parts.append(
         f'<g transform="translate({number(_GAP)} {number(page.y)}) scale({number(scale)})">'
@@ -115,10 +117,10 @@ def _entry(page: _Page, chart: Chart, entry: KeyEntry, mark: int, square: float)
     page.y += max(square * 0.28 - _SIZE * 0.3, 3) + 2
 
 
-def key_lines(entry: KeyEntry, in_round: bool) -> list[str]:
+def key_lines(entry: KeyEntry, one_side: bool) -> list[str]:
     """An entry in words: one line where both sides say the same, else one for each side."""
-    if entry.rs == entry.ws or in_round or not (entry.rs and entry.ws):
-        side = "" if entry.rs == entry.ws or in_round else ("RS: " if entry.rs else "WS: ")
+    if entry.rs == entry.ws or one_side or not (entry.rs and entry.ws):
+        side = "" if entry.rs == entry.ws or one_side else ("RS: " if entry.rs else "WS: ")
         lines = [side + (entry.rs or entry.ws)]
     else:
         lines = [f"RS: {entry.rs} · WS: {entry.ws}"]

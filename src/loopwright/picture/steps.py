@@ -33,6 +33,15 @@ class Op:
         return self.stitch is not None and self.stitch.kind == "marker"
 
     @property
+    def is_turn(self) -> bool:
+        return self.stitch is not None and self.stitch.kind == "turn"
+
+    @property
+    def is_point(self) -> bool:
+        """A marker or a turn: it stands on the line between two stitches."""
+        return self.is_marker or self.is_turn
+
+    @property
     def goes(self) -> bool:
         """It takes stitches and makes none: bound off or dropped."""
         return self.makes == 0 and self.takes > 0

@@ -11,25 +11,25 @@ from html import escape
 from itertools import pairwise
 from math import ceil
 
-from loopwright.picture.cells import Chart, ChartRow
-from loopwright.picture.faces import INTO, NO_STITCH, KeyEntry
+from loopwright.picture.chart import Chart, ChartRow
+from loopwright.picture.faces import INTO, NO_STITCH, TURNS, WAITING, KeyEntry
 from loopwright.picture.frames import Frame
-from loopwright.picture.symbols import BOLD, CELL, Stroke, Symbol, number, symbol
+from loopwright.picture.ground import MOST_COLUMNS, MOST_ROWS
+from loopwright.picture.symbols import BOLD, CELL, HOOK, LINE, Stroke, Symbol, number, ring, symbol
+from loopwright.picture.turnwords import turn_words
 from loopwright.record import dataclass
 
 INK, GRID, BLANK, FRAME, QUIET = "#1b1d1f", "#b9bfc1", "#d3d7d8", "#1d5b63", "#55595e"
+_GRID_LINE = f'fill="none" stroke="{GRID}" stroke-width="0.5"'
 FACE = "system-ui, -apple-system, 'DejaVu Sans', sans-serif"
-
-MOST_COLUMNS = 40
-"""Columns of one strip: with row numbers they take the width of a page in legible squares."""
-MOST_ROWS = 58
-"""Rows of one strip: with a heading they take the height of a page."""
 
 _LEAST_MM, _MOST_MM = 3.6, 4.8
 _PAGE_MM = 168.0
 _PAGE_HIGH_MM = 209.0
 _LABEL = 9.0
 _STRAND = 14.0
+_THREAD = 0.5
+"""The line through stitches that wait on the needle."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,11 +102,16 @@ def chart_words(chart: Chart) -> str:
     rows = f"{len(chart.rows)} {'rounds' if chart.round else 'rows'}"
     if len(chart.rows) == 1:
         rows = rows[:-1]
-    sides = "all worked on the right side" if chart.round else "wrong-side rows at the left"
-    names = [entry.rs or entry.ws for entry in chart.key if entry.symbol != NO_STITCH]
+    if chart.sided:
+        sides = "wrong-side rows at the left"
+    else:
+        sides = "all worked on the right side" if chart.round else "wrong-side rows at the left"
+    unsaid = (NO_STITCH, WAITING)
+    names = dict.fromkeys(entry.rs or entry.ws for entry in chart.key if entry.symbol not in unsaid)
     return (
         f"Chart of {chart.title}: {rows}, {chart.columns} squares wide, seen from the right side, "
-        f"{sides}. It shows {', '.join(names)}. The rows are written out in words too."
+        f"{sides}. It shows {', '.join(names)}. {turn_words(chart)}"
+        "The rows are written out in words too."
     )
 
 
@@ -145,6 +150,10 @@ def key_svg(entry: KeyEntry, mark: int = 0, mm: float = 4.8) -> str:
 
 def key_square(entry: KeyEntry, x: float, y: float, mark: int) -> str:
     """The paths of a key's square with its left upper corner at x, y."""
+    if entry.symbol.removesuffix("~") in TURNS:
+        return _turn_square(entry, x, y)
+    if entry.symbol == WAITING:
+        return _thread([(x, y + CELL / 2, "h10")], "")
     out = []
     cells = range(entry.cells)
     if entry.symbol == NO_STITCH:
@@ -153,7 +162,7 @@ def key_square(entry: KeyEntry, x: float, y: float, mark: int) -> str:
         _path(
             [(x + CELL * c, y, "h10v10h-10z") for c in cells],
             "grid",
-            f'fill="none" stroke="{GRID}" stroke-width="0.5"',
+            _GRID_LINE,
         )
     )
     shape = symbol(entry.symbol, entry.cells, mark)
@@ -162,6 +171,26 @@ def key_square(entry: KeyEntry, x: float, y: float, mark: int) -> str:
     out.append(_strokes([(x + half + a, y + b, c) for a, b, c in shape.lines], "", shape.line))
     out.append(_strokes([(x + a, y + b, c) for a, b, c in shape.dots], "", shape.dot))
     return "".join(out)
+
+
+def _turn_square(entry: KeyEntry, x: float, y: float) -> str:
+    """A turn with what lies on both its sides: the last stitch worked, and one that waits."""
+    name, rs = entry.symbol, not entry.symbol.endswith("~")
+    worked, waits = (x + CELL, x) if rs else (x, x + CELL)
+    lines = [(x + CELL + a, y + b, c) for a, b, c in symbol(name, 1).lines]
+    if name.startswith("w&t"):
+        a, b, c = ring(-1 if rs else 1)
+        lines.append((waits + a, y + b, c))
+    from_x = waits if rs else waits + HOOK + 1
+    return (
+        _thread([(from_x, y + CELL / 2, f"h{number(CELL - HOOK - 1)}")], "")
+        + _path([(worked, y, "h10v10h-10z")], "grid", _GRID_LINE)
+        + _strokes(lines, "", LINE)
+    )
+
+
+def _thread(strokes: list[Stroke], data: str) -> str:
+    return _path(strokes, "ink", f'{data}fill="none" stroke="{INK}" stroke-width="{_THREAD}"')
 
 
 def _path(strokes: Iterable[Stroke], kind: str, attributes: str) -> str:
@@ -191,6 +220,12 @@ class _Sheet:
         label = max(_LABEL, 3.9 * digits + 4) + strand
         self.left = label if any(not row.rs for row in chart.rows) else 1.0
         self.right = label if any(row.rs for row in chart.rows) else 1.0
+        for row in chart.rows:  # a hook over the chart's own edge
+            if row.turn is not None and row.turn.boundary == (chart.columns if row.rs else 0):
+                if row.rs:
+                    self.left = max(self.left, HOOK + 1.6)
+                else:
+                    self.right = max(self.right, HOOK + 1.6)
         self.width = CELL * (strip.left - strip.right)
         self.height = CELL * len(self.rows)
 
@@ -212,6 +247,7 @@ class _Sheet:
             *self._bands(wide),
             self._blanks(),
             self._swatches(),
+            self._threads(),
             self._grid(),
             *self._symbols(),
             self._frames(),
@@ -239,22 +275,51 @@ class _Sheet:
                 strokes.append((self.x(last + 1), self.y(at), f"h{wide}v10h-{wide}z"))
         return _path(strokes, "blank", f'data-symbol="{NO_STITCH}" fill="{BLANK}"')
 
-    def _grid(self) -> str:
-        """Lines between squares; none inside a symbol that spans several."""
+    def _threads(self) -> str:
+        """A line through the stitches that wait, as if it were the needle; it ends at a hook."""
         strokes: list[Stroke] = []
+        for at, row in enumerate(self.rows, self.strip.bottom):
+            shown = [c for c in row.waiting if self.strip.right <= c < self.strip.left]
+            for first, last in _runs(shown):
+                left, right = self.x(last + 1), self.x(first)
+                if row.turn is not None and row.rs and row.turn.boundary == first:
+                    right -= HOOK + 1
+                elif row.turn is not None and not row.rs and row.turn.boundary == last + 1:
+                    left += HOOK + 1
+                strokes.append((left, self.y(at) + CELL / 2, f"h{number(right - left)}"))
+        return _thread(strokes, f'data-symbol="{WAITING}" ')
+
+    def _grid(self) -> str:
+        """Lines between squares; none inside a symbol that spans several, nor between stitches
+        that wait."""
+        strokes: list[Stroke] = []
+        wide = range(self.strip.right, self.strip.left)
+        idle = [set(row.waiting) for row in self.rows]
+        squares = [[c not in waits for c in wide] for waits in idle]
+        none = [False] * len(wide)
         for at in range(len(self.rows) + 1):
-            strokes.append((self.left, 1 + CELL * at, f"h{number(self.width)}"))
+            below = squares[-at] if at else none
+            above = squares[-at - 1] if at < len(self.rows) else none
+            drawn = [c for c, one, other in zip(wide, below, above, strict=True) if one or other]
+            for first, last in _runs(drawn):
+                length = number(CELL * (last - first + 1))
+                strokes.append((self.x(last + 1), 1 + CELL * at, f"h{length}"))
         inner: dict[int, set[int]] = {}
         for at, row in enumerate(self.rows):
             for placed in row.placed:
                 for line in range(placed.right + 1, placed.left + 1):
                     inner.setdefault(line, set()).add(at)
         for line in range(self.strip.right, self.strip.left + 1):
-            open_rows = [at for at in range(len(self.rows)) if at not in inner.get(line, set())]
+            sides = [c for c in (line - 1, line) if c in wide]
+            open_rows = [
+                at
+                for at in range(len(self.rows))
+                if at not in inner.get(line, ()) and any(c not in idle[at] for c in sides)
+            ]
             for first, last in _runs(open_rows):
                 top = 1 + CELL * (len(self.rows) - 1 - last)
                 strokes.append((self.x(line), top, f"v{number(CELL * (last - first + 1))}"))
-        return _path(strokes, "grid", f'fill="none" stroke="{GRID}" stroke-width="0.5"')
+        return _path(strokes, "grid", _GRID_LINE)
 
     def _symbols(self) -> list[str]:
         marks = marks_of(self.chart)
@@ -279,6 +344,7 @@ class _Sheet:
                     shape = shapes[mark.symbol] = symbol(mark.symbol, 1)
                     _add(lines, mark.symbol, shape.lines, self.x(mark.boundary), y)
                     _add(bold, mark.symbol, shape.bold, self.x(mark.boundary), y)
+            self._turn(row, y, lines, shapes)
         out = []
         for entry in self.chart.key:
             data = f'data-symbol="{escape(entry.symbol)}" '
@@ -287,6 +353,20 @@ class _Sheet:
             out.append(_strokes(lines.get(entry.symbol, []), data, shape.line))
             out.append(_strokes(dots.get(entry.symbol, []), data, shape.dot))
         return self._clipped(out) if cut else out
+
+    def _turn(
+        self, row: ChartRow, y: float, lines: dict[str, list[Stroke]], shapes: dict[str, Symbol]
+    ) -> None:
+        """A hook stands in the strip that shows what lies beyond it."""
+        turn, strip = row.turn, self.strip
+        if turn is None:
+            return
+        beyond = turn.boundary if row.rs else turn.boundary - 1
+        shape = shapes[turn.symbol] = symbol(turn.symbol, 1)
+        if strip.right <= min(max(beyond, 0), self.chart.columns - 1) < strip.left:
+            _add(lines, turn.symbol, shape.lines, self.x(turn.boundary), y)
+        if strip.right <= turn.wrapped < strip.left:
+            _add(lines, turn.symbol, [ring(-1 if row.rs else 1)], self.x(turn.wrapped + 1), y)
 
     def _clipped(self, parts: list[str]) -> list[str]:
         """A symbol through which the strips are cut stands in both, as far as each goes."""

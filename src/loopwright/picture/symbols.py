@@ -10,13 +10,16 @@ import re
 from collections.abc import Callable
 from functools import cache
 
-from loopwright.picture.faces import INTO, NO_STITCH, OWN
+from loopwright.picture.faces import INTO, NO_STITCH, OWN, TURNS, WAITING
 from loopwright.picture.lettering import letters
 from loopwright.record import dataclass, field
 
 CELL = 10.0
 LINE, FINE, BOLD = 0.9, 0.65, 1.6
 """The widths of lines: of symbols, of words in squares, of markers."""
+
+HOOK = 3.4
+"""How far the hook of a turn reaches over the line at which the row turns."""
 
 Stroke = tuple[float, float, str]
 """A starting point in the cell, and relative path commands."""
@@ -159,6 +162,18 @@ def _bar(pen: _Pen) -> None:
     pen.line((2, 9), (8, 9))
 
 
+def _hook(pen: _Pen, way: int) -> None:
+    """Where a row turns: out over the line at x = 0 and back."""
+    out, back = number(HOOK / 2 * way), number(-HOOK / 2 * way)
+    bulge = number(HOOK / 1.5 * way)  # a curve reaches three quarters of the way to its points
+    pen.path(0, 2.4, f"h{out}c{bulge} 0 {bulge} 5.2 0 5.2h{back}")
+
+
+def ring(way: int) -> Stroke:
+    """Round a wrapped stitch, whose loop waits; clear of the hook that bends `way` (-1: left)."""
+    return (3.6 + way, 5, "c0 -3.6 2.8 -3.6 2.8 0c0 3.6 -2.8 3.6 -2.8 0z")
+
+
 def _cast_on(pen: _Pen) -> None:
     pen.path(2, 4.2, "c0 4 6 4 6 0")
     pen.line((2, 4.2), (8, 4.2))
@@ -211,7 +226,7 @@ def symbol(name: str, cells: int, mark: int = 0) -> Symbol:
     """
     pen = _Pen()
     width = CELL * cells
-    if name == NO_STITCH:
+    if name in (NO_STITCH, WAITING):
         return Symbol()
     if name.startswith(OWN):
         return _boxed(name.removeprefix(OWN), cells)
@@ -221,6 +236,9 @@ def symbol(name: str, cells: int, mark: int = 0) -> Symbol:
     if name in ("pm", "sm", "rm"):
         return _marker(name)
     word, far = name.removesuffix("~"), name.endswith("~")
+    if word in TURNS:
+        _hook(pen, 1 if far else -1)
+        return pen.done()
     drawn = _DRAWN.get(word)
     together = _TOGETHER.match(word)
     cable = _CABLE.match(word)

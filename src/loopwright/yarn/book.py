@@ -12,6 +12,7 @@ from loopwright.facts.loops import rule_of_thumb
 from loopwright.model.pattern import CastOn, LeaveLive, Pattern, PickUp, Piece, Yarn
 from loopwright.notation.tree import Name
 from loopwright.record import replace
+from loopwright.yarn.feed import yarn_of_shade
 from loopwright.yarn.ledger import (
     BIND_OFF,
     CAST_ON,
@@ -38,8 +39,7 @@ def yarn_of_strand(pattern: Pattern, key: str | None) -> Yarn | None:
     strand = pattern.strand(key)
     if strand is None or not strand.feeds:
         return None
-    shade = pattern.shade(strand.feeds[0].shade.key)
-    return pattern.yarn(shade.yarn.key) if shade is not None else None
+    return yarn_of_shade(pattern, strand.feeds[0].shade.key)
 
 
 def ledger_of(pattern: Pattern, walks: Sequence[Walk], loops: Loops, size: int) -> Ledger | None:

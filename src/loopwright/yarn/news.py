@@ -6,7 +6,8 @@ from collections.abc import Iterator, Sequence
 
 from loopwright.check.yarn_news import CloseNews, PoolNews, TwiceNews, YarnNews
 from loopwright.count.repeat import Repeater
-from loopwright.count.walk import Tapes, Walk
+from loopwright.count.tape import Tapes
+from loopwright.count.walk import Walk
 from loopwright.model.pattern import Pattern
 from loopwright.yarn.colour import sights
 from loopwright.yarn.holds import meetings, touching

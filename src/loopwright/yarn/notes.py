@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from math import ceil
+from typing import Protocol
 
 from loopwright.fit.units import cm, grams_and_ounces, inches, metres_and_yards
 from loopwright.model.pattern import Pattern, Piece, Work
@@ -18,7 +19,22 @@ from loopwright.yarn.ledger import Rows
 from loopwright.yarn.report import SizeYarn, StrandYarn, YarnReport
 from loopwright.yarn.supply import closing
 
-Say = Callable[[str], str]
+
+class Words(Protocol):
+    """The words of the pages: what these notes need of a catalogue."""
+
+    @property
+    def between_sizes(self) -> str:
+        """What parts the numbers of several sizes."""
+
+    def say(self, message: str, **parts: object) -> str:
+        """An English message in the language of the pages, with its parts put in."""
+
+    def figures(self, text: str) -> str:
+        """Figures with their units as the language writes them."""
+
+    def grouped(self, number: int) -> str:
+        """A whole number with its thousands parted."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,35 +92,32 @@ def join_notes(
     piece: Piece,
     sizes: Sequence[int],
     inches_first: bool,
-    text: Say = str,
+    words: Words,
 ) -> dict[int, tuple[str, ...]]:
-    """The sentences to print behind each item of a piece, by its place among the items.
-
-    `text` turns each English message into the words of the pages.
-    """
+    """The sentences to print behind each item of a piece, by its place among the items."""
     place = pattern.pieces.index(piece)
     out: dict[int, list[str]] = {}
     for index, item in enumerate(piece.items):
         if isinstance(item, Work) and isinstance(item.amount, UntilSpent):
-            spent = _spent_text(pattern, report, place, index, item.amount, sizes, text)
+            spent = _spent_text(pattern, report, place, index, item.amount, sizes, words)
             if spent:
                 out.setdefault(index, []).append(spent)
     for note in joins_of(report, place, sizes):
         out.setdefault(note.item, []).append(
-            _join_sentence(pattern, report, note, len(pattern.strands) > 1, inches_first, text)
+            _join_sentence(pattern, report, note, len(pattern.strands) > 1, inches_first, words)
         )
     return {index: tuple(texts) for index, texts in out.items()}
 
 
-def _place_text(where: str, text: Say) -> str:
+def _place_text(where: str, words: Words) -> str:
     """Where between rows a ball ends."""
     if where == "cast-on":
-        return text("in the cast-on")
+        return words.say("in the cast-on")
     if where == "bind-off":
-        return text("in the bind-off")
+        return words.say("in the bind-off")
     if where == "picking up":
-        return text("while you pick up stitches")
-    return text("at the end of the work")
+        return words.say("while you pick up stitches")
+    return words.say("at the end of the work")
 
 
 def _join_sentence(
@@ -113,19 +126,21 @@ def _join_sentence(
     note: JoinNote,
     several: bool,
     inches_first: bool,
-    text: Say,
+    words: Words,
 ) -> str:
     there = [join for join in note.joins if join is not None]
     first = there[0]
     old, new = _shade(pattern, first.old), _shade(pattern, first.new)
-    rows = _sized(note.joins, lambda join: f"{join.spot.row:,}")
-    stitches = _sized(note.joins, lambda join: f"{join.spot.stitch:,}")
+    apart = words.between_sizes
+    rows = _sized(note.joins, lambda join: words.grouped(join.spot.row), apart)
+    stitches = _sized(note.joins, lambda join: words.grouped(join.spot.stitch), apart)
     if all(join.spot.where != "row" for join in there):
-        where = _place_text(first.spot.where, text)
+        where = _place_text(first.spot.where, words)
     elif all(join.spot.stitch == 0 for join in there):
-        where = text("at the start of Row {row}").format(row=rows)
+        where = words.say("at the start of Row {row}", row=rows)
     else:
-        where = text("in Row {row}, after {stitches} stitches").format(row=rows, stitches=stitches)
+        message = "in Row {row}, after {stitches} stitches"
+        where = words.say(message, row=rows, stitches=stitches)
     tail = f"{inches(first.tail * 1000)} / {cm(first.tail * 1000)}"
     if not inches_first:
         tail = " / ".join(reversed(tail.split(" / ")))
@@ -140,23 +155,24 @@ def _join_sentence(
             "Yarn: the {ball} goes on with a new ball about here: {where}, with ends of {tail} "
             "for the join."
         )
-    said = text(message).format(ball=ball, new=new, where=where, tail=tail)
+    said = words.say(message, ball=ball, new=new, where=where, tail=words.figures(tail))
     back = report.ends.worked_back * 1000
     if back:
         message = " Work {length} of each end back into its own strand."
-        said += text(message).format(length=f"{cm(back)} / {inches(back)}")
+        said += words.say(message, length=words.figures(f"{cm(back)} / {inches(back)}"))
     if any(join.leaves_some for join in there):
-        before = _sized(note.joins, lambda join: f"{max(join.spot.row - 1, 0):,}")
-        weight = _sized(note.joins, lambda join: f"{join.row_grams or 0:.0f}")
-        left = _sized(note.joins, lambda join: f"{join.left_grams or 0:.0f}")
+        before = _sized(note.joins, lambda join: words.grouped(max(join.spot.row - 1, 0)), apart)
+        weight = _sized(note.joins, lambda join: f"{join.row_grams or 0:.0f}", apart)
+        left = _sized(note.joins, lambda join: f"{join.left_grams or 0:.0f}", apart)
         if left != weight:
             message = (
-                " After Row {row} the scale should show {grams} g of {old}; put the ball by at "
-                "{left} g."
+                " After Row {row} the scale should show {grams} of {old}; put the ball by at "
+                "{left}."
             )
         else:
-            message = " After Row {row} the scale should show {grams} g of {old}; put that ball by."
-        said += text(message).format(row=before, grams=weight, old=old, left=left)
+            message = " After Row {row} the scale should show {grams} of {old}; put that ball by."
+        grams, kept = words.figures(f"{weight} g"), words.figures(f"{left} g")
+        said += words.say(message, row=before, grams=grams, old=old, left=kept)
     return said
 
 
@@ -167,7 +183,7 @@ def _spent_text(
     item: int,
     amount: UntilSpent,
     sizes: Sequence[int],
-    text: Say,
+    words: Words,
 ) -> str:
     key = amount.strand.key
     limits: list[str] = []
@@ -190,10 +206,13 @@ def _spent_text(
     ball = f"{shade}, {declared.name.text}" if declared and len(pattern.strands) > 1 else shade
     message = (
         "Yarn: your last ball ({ball}) may end sooner or later than here. Weigh it before each "
-        "repeat, which takes {one} g: when less than {limit} g are left, do not begin another but "
+        "repeat, which takes {one}: when less than {limit} are left, do not begin another but "
         "go on with what follows; while more is left, work another."
     )
-    return text(message).format(ball=ball, one=_texts(repeats), limit=_texts(limits))
+    each, limit = (
+        words.figures(f"{_texts(values, words.between_sizes)} g") for values in (repeats, limits)
+    )
+    return words.say(message, ball=ball, one=each, limit=limit)
 
 
 def _grams(value: float) -> str:
@@ -207,42 +226,40 @@ def _shade(pattern: Pattern, key: str) -> str:
     return shade.text.text if shade.text is not None else shade.name.text
 
 
-def _sized(joins: tuple[Join | None, ...], show: Callable[[Join], str]) -> str:
-    return _texts([show(join) if join is not None else "–" for join in joins])
+def _sized(joins: tuple[Join | None, ...], show: Callable[[Join], str], apart: str) -> str:
+    return _texts([show(join) if join is not None else "–" for join in joins], apart)
 
 
-def _texts(values: Sequence[str]) -> str:
+def _texts(values: Sequence[str], apart: str) -> str:
     if len(set(values)) == 1:
         return values[0]
-    return f"{values[0]} ({', '.join(values[1:])})"
+    return f"{values[0]} ({apart.join(values[1:])})"
 
 
 def yarn_lines(
     pattern: Pattern,
     report: YarnReport,
     sizes: Sequence[int],
-    text: Say = str,
+    words: Words,
 ) -> tuple[str, ...]:
-    """What the figures of `needed` rest on; empty where a size has none.
-
-    `text` turns each English message into the words of the pages.
-    """
+    """What the figures of `needed` rest on; empty where a size has none."""
     chosen = [size for size in report.sizes if size.size in sizes]
     if len(chosen) < len(sizes) or not chosen:
         return ()
     known = {shade.key for size in chosen for shade in size.shades}
     if not any(shade.name.key in known for shade in pattern.shades):
         return ()
-    return (_ground_text(chosen[0].strands, report, text),)
+    return (_ground_text(chosen[0].strands, report, words),)
 
 
 def needed(
-    report: YarnReport, sizes: Sequence[int], yards_first: bool
+    report: YarnReport, sizes: Sequence[int], yards_first: bool, apart: str = ", "
 ) -> dict[str, tuple[str, str]]:
     """What is knit of each shade (by key), its length and its weight, a number for each size.
 
     ``600 (1000) m / 656 (1094) yd`` and ``300 (500) g / 10½ (17¾) oz``; the weight is empty where
-    the balls do not say it. Without any margin, which is in `balls_to_buy`.
+    the balls do not say it. Without any margin, which is in `balls_to_buy`. `apart` parts
+    the sizes.
     """
     chosen = [size for size in report.sizes if size.size in sizes]
     if len(chosen) < len(sizes) or not chosen:
@@ -250,11 +267,11 @@ def needed(
     out: dict[str, tuple[str, str]] = {}
     for key in dict.fromkeys(shade.key for size in chosen for shade in size.shades):
         each = [next((s for s in size.shades if s.key == key), None) for size in chosen]
-        length = _both([s.metres if s else 0.0 for s in each], metres_and_yards, yards_first)
+        length = _both([s.metres if s else 0.0 for s in each], metres_and_yards, yards_first, apart)
         weight = ""
         if all(s.grams is not None for s in each if s is not None):
             grams = [s.grams or 0.0 if s else 0.0 for s in each]
-            weight = _both(grams, grams_and_ounces, yards_first)
+            weight = _both(grams, grams_and_ounces, yards_first, apart)
         out[key] = (length, weight)
     return out
 
@@ -281,7 +298,7 @@ def balls_to_buy(report: YarnReport, sizes: Sequence[int]) -> dict[str, list[int
     return out
 
 
-def _ground_text(strands: Sequence[StrandYarn], report: YarnReport, text: Say) -> str:
+def _ground_text(strands: Sequence[StrandYarn], report: YarnReport, words: Words) -> str:
     widest = max(strands, key=lambda strand: strand.spread)
     if widest.loop.ground == "swatch":
         message = (
@@ -294,14 +311,15 @@ def _ground_text(strands: Sequence[StrandYarn], report: YarnReport, text: Say) -
             "more or less. The balls to buy are enough for the upper end and {share} % more."
         )
     share = round((report.margin - 1) * 100)
-    return text(message).format(spread=f"{widest.spread * 100:.0f}", share=share)
+    return words.say(message, spread=f"{widest.spread * 100:.0f}", share=share)
 
 
-def _both(values: Sequence[float], show: Callable[[float], str], turned: bool) -> str:
+def _both(values: Sequence[float], show: Callable[[float], str], turned: bool, apart: str) -> str:
     """``644 (1158, 1823) m / 704 (1266, 1994) yd``."""
     pairs = [show(value).split(" / ") for value in values]
     halves = []
     for side in (1, 0) if turned else (0, 1):
         unit = pairs[0][side].rpartition(" ")[2]
-        halves.append(f"{_texts([pair[side].rpartition(' ')[0] for pair in pairs])} {unit}")
+        numbers = [pair[side].rpartition(" ")[0] for pair in pairs]
+        halves.append(f"{_texts(numbers, apart)} {unit}")
     return " / ".join(halves)

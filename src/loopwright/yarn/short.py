@@ -7,7 +7,9 @@ from math import ceil
 
 from loopwright.check.yarn_news import ShortNews
 from loopwright.count.repeat import Repeater
-from loopwright.count.walk import Tapes, Walk, walk_piece
+from loopwright.count.tape import Tapes
+from loopwright.count.walk import Walk
+from loopwright.count.walker import walk_piece
 from loopwright.model.pattern import Pattern
 from loopwright.record import replace
 from loopwright.yarn.book import ledger_of

@@ -7,9 +7,8 @@ from collections.abc import Iterator
 from loopwright.check.context import Context, count_of, in_size, listed, set_text
 from loopwright.check.neighbours import advice_for
 from loopwright.check.rule import Rule
-from loopwright.count.proof import Proof
+from loopwright.count.proof import Proof, form_set
 from loopwright.count.repeat import Snag
-from loopwright.count.walk import form_set
 from loopwright.model.pattern import Motif
 from loopwright.notation.source import Span
 from loopwright.problem import ERROR, Fix, Label, Problem

@@ -9,8 +9,8 @@ from loopwright.check.context import Context
 from loopwright.check.rule import Rule
 from loopwright.model.pattern import UnknownWord
 from loopwright.model.stitch import Dictionary
+from loopwright.notation.line import split_comment
 from loopwright.notation.near import nearest, slips_of
-from loopwright.notation.parse import habit_reader, split_comment, whole_line_fix
 from loopwright.problem import ERROR, Edit, Fix, Problem
 
 _GUESSED = 200  # unknown words for which a near one is looked for
@@ -52,6 +52,7 @@ def check(context: Context) -> Iterator[Problem]:
         return
     # Asked only now: a source without an unknown word never loads it.
     from loopwright.notation.habits import LOOKED_AT, plain, printed_row
+    from loopwright.notation.unread import habit_reader, whole_line_fix
 
     own = {s.word: s for s in context.pattern.stitches}
     dictionary = Dictionary(own)
