@@ -20,6 +20,7 @@ from loopwright.edition import catalogue as words
 from loopwright.edition.aloud import BROKEN, ENGLISH_ALOUD, SIDES, UNITS, aloud
 from loopwright.edition.catalogue import FAMILIES, Catalogue
 from loopwright.edition.cautions import LOCAL_RULES, SLEEP_ADVICE
+from loopwright.edition.chart_words import CHART_WORDS, meaning
 from loopwright.edition.language import FOLDER, LANGUAGES, OWN_WORDS, UNCHECKED, catalogue
 from loopwright.edition.large import FEATURES_PAGE, FEATURES_TEXT
 from loopwright.edition.lesson import make_lesson, render_lesson
@@ -65,7 +66,7 @@ def wanted() -> tuple[set[str], Pairs]:
     found |= set(HEADINGS.values()) | set(FAMILIES)
     found |= {UNCHECKED, OWN_WORDS, SLEEP_ADVICE, LOCAL_RULES, FEATURES_PAGE, FEATURES_TEXT}
     found |= {row["caution"] for row in table("safety_cautions")}
-    found |= set(SKILLS.values()) | set(SCHEMATIC_WORDS)
+    found |= set(SKILLS.values()) | set(SCHEMATIC_WORDS) | set(CHART_WORDS)
     tables = ("fibre_care", "care", "fibres")
     return found | {row["line"] for name in tables for row in table(name)}, pairs
 
@@ -280,6 +281,46 @@ def test_no_schematic_asks_for_a_message_in_vain(
             assert not any(re.search(r"\d\.\d", cell) for cell in cells)
     assert seen > 10
     assert messages.asked == set()
+
+
+def test_english_keys_say_what_the_table_of_symbols_says() -> None:
+    us, uk = catalogue("en"), catalogue("en", "uk")
+    rows = table("chart_symbols")
+    told = {text for row in rows for text in (row["rs"], row["ws"])}
+    assert {meaning(text, us) for text in told} == told
+    assert meaning("bind off", uk) == "cast off"
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_no_key_of_a_chart_is_left_in_english(language: str) -> None:
+    known = catalogue(language)
+    for row in table("chart_symbols"):
+        for text in filter(None, (row["rs"], row["ws"])):
+            found = meaning(text, known)
+            assert found and "{" not in found
+            # A few abbreviations are written alike in two languages; words never are.
+            assert found != text or len(text) <= 5, text
+    # A pattern's own stitch, and a group worked into one, stay as the writer has them.
+    assert meaning("MB", known) == "MB"
+    assert meaning("(k1, yo, k1) in the next stitch", known) == "(k1, yo, k1) in the next stitch"
+    family = {"de": "5 re zus", "fr": "5 m ens end", "es": "5 pjd"}
+    assert meaning("k5tog", known) == family[language]
+
+
+def test_a_chart_s_notes_and_parts_are_in_the_language_of_the_page() -> None:
+    sock = checked_of((ROOT / "examples/sandpiper-sock.loop").read_text("utf-8"))
+    ((_, page),) = build_editions(sock, BuildOptions(kinds=("html",), language="de"), "p")[0]
+    text = page.decode("utf-8")
+    assert "Alle 5 Male, die diese Reihen gestrickt werden" in text
+    assert "die Masche wartet auf der Nadel" in text and ">2 re zus</td>" in text
+    wide = 'pattern "P"\n  gauge 20 stitches 28 rows = 10 cm\nmotif m over 50\n'
+    rows = "".join(f"  row {at}: k{at % 40 + 1} p{49 - at % 40}\n" for at in range(1, 61))
+    piece = "piece p flat\n  cast on 50\n  work m x1\n  bind off\n"
+    ((_, page),) = build_editions(
+        checked_of(wide + rows + piece), BuildOptions(kinds=("html",), language="fr"), "p"
+    )[0]
+    assert "à partir de la droite</p>" in page.decode("utf-8")
+    assert "Rangs 1–" in page.decode("utf-8")
 
 
 BARE = """pattern "Q"

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 
 from loopwright.count.walk import Walk
 from loopwright.edition.catalogue import Catalogue
+from loopwright.edition.chart_words import meaning, notes_of, part_of
 from loopwright.edition.document import (
     ChartPicture,
     ClothPicture,
@@ -75,7 +76,9 @@ def with_pictures(
     inches_first = stands_first(pattern, units) == "in"
     return replace(
         document,
-        charts=tuple(_chart(chart, number) for number, chart in enumerate(charts, 1)),
+        charts=tuple(
+            _chart(chart, number, document.catalogue) for number, chart in enumerate(charts, 1)
+        ),
         schematics=tuple(
             _schematic(found, inches_first, document.catalogue)
             for found in schematics_of(pattern, walks, sizes)
@@ -84,32 +87,37 @@ def with_pictures(
     )
 
 
-def _chart(chart: Chart, number: int) -> ChartPicture:
-    words = chart_words(chart)
+def _chart(chart: Chart, number: int, words: Catalogue) -> ChartPicture:
+    told = chart_words(chart)
     strips = strips_of(chart)
     marks = marks_of(chart)
     key = tuple(
-        KeyLine(key_svg(entry, marks.get(entry.symbol, 0)), entry.rs, entry.ws)
+        KeyLine(
+            key_svg(entry, marks.get(entry.symbol, 0)),
+            meaning(entry.rs, words),
+            meaning(entry.ws, words),
+        )
         for entry in chart.key
     )
     widest = max(strip.left - strip.right for strip in strips)
     return ChartPicture(
         chart.title,
-        tuple(_strip(chart, strip, f"chart-{number}", words) for strip in strips),
+        tuple(_strip(chart, strip, f"chart-{number}", told, words) for strip in strips),
         key,
         bool(chart.frames),
         chart.sided,
         (widest + 5) * cell_mm(chart) > _BESIDE_MM,
-        words,
+        told,
         chart.name.casefold(),
     )
 
 
-def _strip(chart: Chart, strip: Strip, name: str, words: str) -> tuple[str, str]:
+def _strip(chart: Chart, strip: Strip, name: str, told: str, words: Catalogue) -> tuple[str, str]:
     part = strip_words(chart, strip)
-    drawn = chart_svg(chart, strip, name, f"{words} {part}." if part else words)
+    drawn = chart_svg(chart, strip, name, f"{told} {part}." if part else told)
     first = strip.right == strip.bottom == 0
-    return (f"{chart.note} {part}".strip() if first else part), drawn
+    shown = part_of(chart, strip, words)
+    return (f"{notes_of(chart, words)} {shown}".strip() if first else shown), drawn
 
 
 def _schematic(found: Schematic, inches_first: bool, words: Catalogue) -> SchematicPicture:

@@ -198,7 +198,7 @@ class _Draughtsman:
             frames,
             self._key(rows),
             self.ground.start,
-            self.ground.note,
+            self.ground.notes,
         )
 
     def _lay(self, index: int, row: Row) -> _LaidRow:

@@ -64,7 +64,8 @@ class ChartRow:
 class Chart:
     """A motif as a chart. `rows` go upwards from row 1; `size` is set where sizes differ.
 
-    `note` is what has to be known of rows that turn, in a sentence.
+    `notes` are what has to be known of rows that turn: messages, and how often the rows are
+    worked (the ``times`` of a message that has a place for it).
     """
 
     name: str
@@ -75,7 +76,12 @@ class Chart:
     frames: tuple[Frame, ...]
     key: tuple[KeyEntry, ...]
     start: int
-    note: str = ""
+    notes: tuple[tuple[str, int], ...] = ()
+
+    @property
+    def note(self) -> str:
+        """The notes in English, as sentences; empty where there are none."""
+        return " ".join(message.format(times=times) for message, times in self.notes)
 
     @property
     def title(self) -> str:

@@ -23,8 +23,8 @@ INTO = "into:"
 
 _TOGETHER = re.compile(r"([kp])(\d+)tog$")
 _CABLE = re.compile(r"[ct]\d+[fb]$")
-_PASS_ON = "no stitch: pass on to the next square"
-_WAITS = "not worked in this row: the stitch waits on the needle"
+PASS_ON = "no stitch: pass on to the next square"
+WAITS = "not worked in this row: the stitch waits on the needle"
 _MOST_STROKES = 6
 _KNIT_LIKE = {"k", "p"}
 
@@ -90,9 +90,9 @@ def _slip(modifiers: set[str], rs: bool) -> str:
 def key_entry(symbol: str, op: Op | None, cells: int) -> KeyEntry:
     """What the key says of a symbol; `op` is a stitch that is drawn by it."""
     if symbol == NO_STITCH:
-        return KeyEntry(symbol, 1, _PASS_ON, _PASS_ON, "")
+        return KeyEntry(symbol, 1, PASS_ON, PASS_ON, "")
     if symbol == WAITING:
-        return KeyEntry(symbol, 1, _WAITS, _WAITS, "")
+        return KeyEntry(symbol, 1, WAITS, WAITS, "")
     if symbol.startswith(INTO):
         assert op is not None
         into = "the next stitch" if op.takes == 1 else f"the next {op.takes} stitches"

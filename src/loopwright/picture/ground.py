@@ -28,13 +28,14 @@ class Ground:
     """For each row of a chart, how often each fill is worked and how much of that is one repeat.
 
     Both are lists in the order in which the row works its fills. `live` is what hangs before the
-    first row, and `note` what a reader has to know of how the chart was made narrow.
+    first row, and `notes` what a reader has to know of how the chart was made narrow (see
+    `Chart`).
     """
 
     times: tuple[tuple[int, ...], ...]
     growth: tuple[tuple[int, ...], ...]
     live: Live
-    note: str = ""
+    notes: tuple[tuple[str, int], ...] = ()
 
     @property
     def start(self) -> int:

@@ -103,7 +103,7 @@ def chart_ChartRow(given):
 
 
 def chart_Chart(given):
-    def __init__(self, name, size, round, columns, rows, frames, key, start, note=given['note']):
+    def __init__(self, name, size, round, columns, rows, frames, key, start, notes=given['notes']):
         put(self, 'name', name)
         put(self, 'size', size)
         put(self, 'round', round)
@@ -112,13 +112,13 @@ def chart_Chart(given):
         put(self, 'frames', frames)
         put(self, 'key', key)
         put(self, 'start', start)
-        put(self, 'note', note)
+        put(self, 'notes', notes)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.name, self.size, self.round, self.columns, self.rows, self.frames, self.key, self.start, self.note) == (other.name, other.size, other.round, other.columns, other.rows, other.frames, other.key, other.start, other.note)
+            return (self.name, self.size, self.round, self.columns, self.rows, self.frames, self.key, self.start, self.notes) == (other.name, other.size, other.round, other.columns, other.rows, other.frames, other.key, other.start, other.notes)
         return NotImplemented
     def __hash__(self):
-        return hash((self.name, self.size, self.round, self.columns, self.rows, self.frames, self.key, self.start, self.note))
+        return hash((self.name, self.size, self.round, self.columns, self.rows, self.frames, self.key, self.start, self.notes))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -250,17 +250,17 @@ def frames__Choice(given):
 
 
 def ground_Ground(given):
-    def __init__(self, times, growth, live, note=given['note']):
+    def __init__(self, times, growth, live, notes=given['notes']):
         put(self, 'times', times)
         put(self, 'growth', growth)
         put(self, 'live', live)
-        put(self, 'note', note)
+        put(self, 'notes', notes)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.times, self.growth, self.live, self.note) == (other.times, other.growth, other.live, other.note)
+            return (self.times, self.growth, self.live, self.notes) == (other.times, other.growth, other.live, other.notes)
         return NotImplemented
     def __hash__(self):
-        return hash((self.times, self.growth, self.live, self.note))
+        return hash((self.times, self.growth, self.live, self.notes))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -487,7 +487,7 @@ RECORDS = {
     "chart.Mark": ("fe: symbol boundary", chart_Mark),
     "chart.Turn": ("fe: symbol boundary wrapped", chart_Turn),
     "chart.ChartRow": ("fe: number rs strand colours placed marks blank waiting= turn=", chart_ChartRow),
-    "chart.Chart": ("fe: name size round columns rows frames key start note=", chart_Chart),
+    "chart.Chart": ("fe: name size round columns rows frames key start notes=", chart_Chart),
     "chart.Left": ("fe: name reason", chart_Left),
     "cloth.Cloth": ("fe: kind main other colours names rows stitches", cloth_Cloth),
     "cloth._Sample": ("f: kind source kept eaten total", cloth__Sample),
@@ -497,7 +497,7 @@ RECORDS = {
     "frames.Window": ("fe: start stop wide columns right= left=", frames_Window),
     "frames.Frame": ("fe: sides", frames_Frame),
     "frames._Choice": ("fe: right left", frames__Choice),
-    "ground.Ground": ("fe: times growth live note=", ground_Ground),
+    "ground.Ground": ("fe: times growth live notes=", ground_Ground),
     "outline.Outline": ("fe: points around disc", outline_Outline),
     "palettes.Choice": ("fe: name colours", palettes_Choice),
     "raster.View": ("fe: across up swatch=", raster_View),

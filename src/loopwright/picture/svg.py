@@ -76,16 +76,24 @@ def _cuts(chart: Chart) -> list[int]:
     return [*cuts, chart.columns]
 
 
+def extent(chart: Chart, strip: Strip) -> tuple[tuple[int, int] | None, tuple[int, int] | None]:
+    """The first and the last row of a strip, and its squares from the right; None for all."""
+    rows = squares = None
+    if strip.top - strip.bottom < len(chart.rows):
+        rows = (strip.bottom + 1, strip.top)
+    if strip.left - strip.right < chart.columns:
+        squares = (strip.right + 1, strip.left)
+    return rows, squares
+
+
 def strip_words(chart: Chart, strip: Strip) -> str:
     """Which part of a chart a strip is; empty where it is the whole of it."""
-    whole = strip.left - strip.right == chart.columns
-    rows = f"{chart.word}s {strip.bottom + 1}–{strip.top}"
-    if whole:
-        return "" if strip.top - strip.bottom == len(chart.rows) else rows
-    squares = f"squares {strip.right + 1}–{strip.left} from the right"
-    if strip.top - strip.bottom == len(chart.rows):
-        return squares[0].upper() + squares[1:]
-    return f"{rows}, {squares}"
+    rows, squares = extent(chart, strip)
+    told = f"{chart.word}s {rows[0]}–{rows[1]}" if rows else ""
+    if squares is None:
+        return told
+    across = f"quares {squares[0]}–{squares[1]} from the right"
+    return f"{told}, s{across}" if told else f"S{across}"
 
 
 def cell_mm(chart: Chart) -> float:

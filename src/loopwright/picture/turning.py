@@ -82,9 +82,9 @@ def turning_ground(
         return None
     live, real, seen = drawn
     times = tuple(row.fills for row in seen)
-    notes = (FIRST_TIME if _varies(tapes, starts) else "", _waits(real, seen))
+    varies = ((FIRST_TIME, 1),) if _varies(tapes, starts) else ()
     once = tuple(tuple(min(t, 1) for t in ts) for ts in times)
-    return Ground(times, once, live, " ".join(filter(None, notes)))
+    return Ground(times, once, live, (*varies, *_waits(real, seen)))
 
 
 def _on_form(tapes: Sequence[Tape], form: Affine, in_round: bool) -> Ground | None:
@@ -115,9 +115,9 @@ def _anywhere(tapes: Sequence[Tape], in_round: bool) -> Ground | None:
     return None
 
 
-def _waits(real: Sequence[_Seen], drawn: Sequence[_Seen]) -> str:
+def _waits(real: Sequence[_Seen], drawn: Sequence[_Seen]) -> tuple[tuple[str, int], ...]:
     fewer = any((a.behind, a.rest) != (b.behind, b.rest) for a, b in zip(real, drawn, strict=True))
-    return MORE_WAIT if fewer else ""
+    return ((MORE_WAIT, 1),) if fewer else ()
 
 
 def _seen(tapes: Sequence[Tape], live: Live, in_round: bool) -> list[_Seen] | None:
@@ -162,10 +162,10 @@ def _all_times(tapes: Sequence[Tape], starts: Sequence[Start]) -> Ground | None:
     same = all(row.fills == seen[at % len(tapes)].fills for at, row in enumerate(seen))
     if same or max(row.all for row in seen) > MOST_COLUMNS:
         return None
-    notes = (ALL_TIMES.format(times=-(-first.rows // len(tapes))), _waits(real, seen))
+    notes = ((ALL_TIMES, -(-first.rows // len(tapes))), *_waits(real, seen))
     nothing = tuple(tuple(0 for _ in row.fills) for row in seen)
     times = tuple(row.fills for row in seen)
-    return Ground(times, nothing, live, " ".join(filter(None, notes)))
+    return Ground(times, nothing, live, notes)
 
 
 def _varies(tapes: Sequence[Tape], starts: Sequence[Start]) -> bool:
