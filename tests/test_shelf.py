@@ -362,6 +362,54 @@ def test_a_scheduler_builds_each_exactly_once_though_a_worker_is_killed(
     assert processes[-1].wait(timeout=60) == -signal.SIGKILL
 
 
+class _Answer:
+    """A future whose worker is gone: `result` waits for another, or tells why there is none."""
+
+    status = "lost"
+
+    def __init__(self, job: Job, error: BaseException | None) -> None:
+        self.job = job
+        self.error = error
+
+    def result(self) -> Done:
+        if self.error is not None:
+            raise self.error
+        return Done(self.job.path, (), "")
+
+    def release(self) -> None:
+        pass
+
+
+def test_a_result_lost_with_its_worker_is_waited_for(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A worker may die between the end of a job and the fetching of what it made."""
+    distributed = pytest.importorskip("distributed")
+    jobs = many(4)
+    killed = distributed.KilledWorker("job", None, 3)
+    errors = [None, killed, ModuleNotFoundError("no module loopwright"), None]
+
+    class Client:
+        loop = None
+
+        def __init__(self, *_: object, **__: object) -> None:
+            self.errors = iter(errors)
+
+        def __enter__(self) -> Client:
+            return self
+
+        def __exit__(self, *_: object) -> None:
+            pass
+
+        def submit(self, _: object, job: Job, *__: object, **___: object) -> _Answer:
+            return _Answer(job, next(self.errors))
+
+    monkeypatch.setattr(distributed, "Client", Client)
+    monkeypatch.setattr(distributed, "as_completed", lambda futures, loop: iter(futures))
+    first, second, third, last = run_on_scheduler(jobs, TEXT, "tcp://somewhere:1")
+    assert not first.trouble and not last.trouble
+    assert second.trouble == "its workers were stopped again and again" and second.lost
+    assert "could not build it (ModuleNotFoundError: no module loopwright)" in third.trouble
+
+
 def test_no_scheduler_answers(
     folder: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:

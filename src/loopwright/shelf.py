@@ -277,10 +277,16 @@ def run_on_scheduler(jobs: Sequence[Job], options: BuildOptions, address: str) -
         }
         for future in completed(list(futures), loop=client.loop):
             job = futures[future]
-            if future.status == "finished":
-                yield future.result()
-            else:
-                yield Done(job.path, (), "its workers were stopped again and again", lost=True)
+            try:
+                # Where the worker died with its result in hand, this waits for it to be made anew.
+                done = future.result()
+            except (distributed.KilledWorker, distributed.CancelledError):
+                done = Done(job.path, (), "its workers were stopped again and again", lost=True)
+            except Exception as error:
+                # Such as a worker without this package.
+                why = f"its worker could not build it ({type(error).__name__}: {error})"
+                done = Done(job.path, (), why, lost=True)
+            yield done
             future.release()
 
 
