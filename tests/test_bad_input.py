@@ -1,6 +1,7 @@
 """Whatever bytes are handed in: a clear message, status 1 or 2, no traceback, nothing written.
 
-The aim is an answer in a second; the limit here only catches what hangs, on any machine.
+The aim is an answer in a second; the limit here only catches what hangs, on any machine. Most run
+in a forked child, which spares each the start of Python; `run_anew` starts one.
 """
 
 # A source is built by a function, so that no test pays for the others' megabytes.
@@ -10,31 +11,45 @@ from __future__ import annotations
 
 import os
 import random
+import signal
 import subprocess
 import sys
 from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+from shared.child import run_in_child
 
-LIMIT = 12.0  # seconds, for a whole process on a slow and busy machine
+from loopwright import cli
+
+LIMIT = 12.0  # seconds of processor time, for a whole process on a slow machine
 
 
 def run(*args: str, cwd: Path, stdin: bytes = b"") -> tuple[int, str, str]:
-    """`loopwright` as a process of its own: status, standard output, standard error."""
+    """`loopwright` in a forked child: status, standard output, standard error."""
+    status, out, err = run_in_child(*args, cwd=cwd, stdin=stdin, limit=LIMIT)
+    assert status >= 0, f"killed by signal {-status}: it takes too long"
+    return status, out.decode(), err.decode()
+
+
+def run_anew(*args: str, cwd: Path, stdin: bytes = b"") -> tuple[int, str, str]:
+    """The same by a Python that starts anew."""
     done = subprocess.run(
         [sys.executable, "-m", "loopwright", *args],
         cwd=cwd,
         input=stdin,
         capture_output=True,
-        timeout=LIMIT,
+        timeout=120,
         env={**os.environ, "PYTHONUTF8": "1", "PYTHONDONTWRITEBYTECODE": "1"},
         check=False,
     )
     return done.returncode, done.stdout.decode(), done.stderr.decode()
 
 
-def refused(data: bytes, tmp_path: Path, *command: str) -> str:
+Run = Callable[..., tuple[int, str, str]]
+
+
+def refused(data: bytes, tmp_path: Path, *command: str, run: Run = run) -> str:
     """The message with which a file is refused; all that must hold for every bad file."""
     path = tmp_path / "cloth.loop"
     path.write_bytes(data)
@@ -65,7 +80,8 @@ def piece(row: str, before: str = "", cast_on: str = "20") -> bytes:
 
 
 def test_bytes_that_are_no_text(tmp_path: Path) -> None:
-    assert "UTF-8" in refused(b'pattern "Cloth"\n\xff\xfe', tmp_path)
+    for way in (run, run_anew):
+        assert "UTF-8" in refused(b'pattern "Cloth"\n\xff\xfe', tmp_path, run=way)
     assert "UTF-8" in refused('pattern "Käse"'.encode("latin-1"), tmp_path)
 
 
@@ -118,7 +134,7 @@ def test_the_other_readers_refuse_too(name: str, tmp_path: Path) -> None:
 
 def test_bad_standard_input(tmp_path: Path) -> None:
     for data in (b"\xff\xfe", noise(10_000_000, 3), b"\x00" * 1000, b""):
-        status, out, err = run("check", "-", cwd=tmp_path, stdin=data)
+        status, out, err = run_anew("check", "-", cwd=tmp_path, stdin=data)
         assert status in (1, 2) and "Traceback" not in out + err
         assert "standard input" in out + err
     assert not list(tmp_path.iterdir())
@@ -246,6 +262,20 @@ def test_large_and_right(name: str, tmp_path: Path) -> None:
     path.write_bytes(LARGE[name]())
     status, out, err = run("check", "cloth.loop", cwd=tmp_path)
     assert (status, out, err) == (0, "cloth.loop: no problems\n", "")
+
+
+def test_what_takes_too_long_is_seen(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The limit holds: of a command that never ends, and of one that breaks."""
+
+    def endless() -> None:
+        while True:
+            pass
+
+    monkeypatch.setattr(cli, "entry", endless)
+    assert run_in_child("check", cwd=tmp_path, limit=0.1)[0] == -signal.SIGPROF
+    monkeypatch.setattr(cli, "entry", lambda: 1 // 0)
+    status, _, err = run_in_child("check", cwd=tmp_path, limit=1)
+    assert status == 1 and b"Traceback" in err
 
 
 def test_rows_of_a_very_long_piece_are_not_listed(tmp_path: Path) -> None:

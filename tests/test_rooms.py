@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import ast
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -98,6 +99,7 @@ def heavy_at_start(tree: ast.Module) -> list[str]:
     return [name for name, _ in imported(block) if name.partition(".")[0] in HEAVY]
 
 
+@cache
 def read(file: str) -> ast.Module:
     return ast.parse((SOURCE / file).read_text("utf-8"), file)
 

@@ -4,30 +4,27 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
+from functools import cache
 from pathlib import Path
 from typing import Any
 
 import pytest
+from shared.editions import EXAMPLES
+from shared.editions import text_of as example
 
 from loopwright.build import BuildOptions, build_editions
 from loopwright.compile import check_source
 from loopwright.notation.source import Source
 
-ROOT = Path(__file__).parents[2]
-EXAMPLES = sorted(path.stem for path in (ROOT / "examples").glob("*.loop"))
-SIZES = ("lap", "throw", "bed")
 Open = Callable[..., Any]
 
 
+@cache
 def html_of(text: str, **options: Any) -> str:
     checked = check_source(Source.of("a.loop", text))
     made, failed = build_editions(checked, BuildOptions(kinds=("html",), **options), "a")
     assert not failed
     return made[0][1].decode("utf-8")
-
-
-def example(name: str) -> str:
-    return (ROOT / "examples" / f"{name}.loop").read_text(encoding="utf-8")
 
 
 THROW = example("skerry-throw")

@@ -7,6 +7,7 @@ import re
 import sys
 from collections.abc import Callable
 from dataclasses import replace
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -59,6 +60,7 @@ def asked_by(*paths: Path) -> tuple[set[str], Pairs]:
     return singles, pairs
 
 
+@cache
 def wanted() -> tuple[set[str], Pairs]:
     """What pages in print and the teaching sheet ask for."""
     paths = [path for path in EDITION.glob("*.py") if path.name not in SPOKEN]
@@ -71,6 +73,7 @@ def wanted() -> tuple[set[str], Pairs]:
     return found | {row["line"] for name in tables for row in table(name)}, pairs
 
 
+@cache
 def wanted_aloud() -> tuple[set[str], Pairs]:
     """What the spoken edition asks for beside them."""
     found, pairs = asked_by(*(EDITION / name for name in SPOKEN))
@@ -80,6 +83,7 @@ def wanted_aloud() -> tuple[set[str], Pairs]:
     return found, pairs | {(row["one"], row["many"]) for row in table("spoken")}
 
 
+@cache
 def entries(name: str) -> list[Message]:
     with (FOLDER / f"{name}.po").open("rb") as file:
         return [entry for entry in read_po(file, abort_invalid=True) if entry.id]
@@ -212,6 +216,7 @@ class Missing(dict[str, Any]):
         return super().get(key, default)
 
 
+@cache
 def checked_of(text: str) -> Checked:
     checked = check_source(Source.of("test.loop", text))
     assert not checked.has_errors, checked.problems

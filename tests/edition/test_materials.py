@@ -4,23 +4,20 @@ from __future__ import annotations
 
 import io
 from collections.abc import Callable
-from pathlib import Path
 
 import pikepdf
 import pytest
+from shared.editions import EXAMPLES, checked_example, edition
 
-from loopwright.build import BuildOptions, build_editions, document_of
+from loopwright.build import BuildOptions, document_of
 from loopwright.check.checked import Checked
-from loopwright.compile import check_source
 from loopwright.edition.document import Document, Line, Section
 from loopwright.edition.indexed import indexed
 from loopwright.edition.render import boxes, kept_together, pairs, tens
 from loopwright.edition.skills import SKILLS, skill_of
 from loopwright.facts.yarns import yarn_weights
 from loopwright.model.stitch import trade_stitches
-from loopwright.notation.source import Source
 
-EXAMPLES = sorted((Path(__file__).parents[2] / "examples").glob("*.loop"))
 Check = Callable[..., Checked]
 CLOTH = """pattern "P"
 {head}yarn oak "{name}": {yarn}
@@ -158,8 +155,7 @@ def test_each_side_of_a_measure_stays_on_its_line() -> None:
 
 
 def test_a_chart_stands_where_its_rows_are_written_out() -> None:
-    text = next(path for path in EXAMPLES if path.stem == "sandpiper-sock").read_text("utf-8")
-    document = document_of(check_source(Source.of("s", text)), BuildOptions())
+    document = document_of(checked_example("sandpiper-sock"), BuildOptions())
     placed = {section.heading: section.motifs for section in document.sections}
     assert placed["Cuff and leg"] == ("rib",)
     assert placed["Heel"] == ("flap", "turn-heel")
@@ -167,14 +163,11 @@ def test_a_chart_stands_where_its_rows_are_written_out() -> None:
     assert placed["Foot"] == ()
 
 
-@pytest.mark.parametrize("path", EXAMPLES, ids=lambda path: path.stem)
-def test_a_page_and_a_pdf_are_light_enough_to_be_sent(path: Path) -> None:
-    checked = check_source(Source.of(path.stem, path.read_text("utf-8")))
-    made, failed = build_editions(checked, BuildOptions(("pdf", "html")), path.stem)
-    assert not failed
-    for name, data in made:
-        assert len(data) < 150_000, (name, len(data))
-    with pikepdf.open(io.BytesIO(dict(made)[f"{path.stem}.pdf"])) as pdf:
+@pytest.mark.parametrize("name", EXAMPLES)
+def test_a_page_and_a_pdf_are_light_enough_to_be_sent(name: str) -> None:
+    for kind in ("pdf", "html"):
+        assert len(edition(name, kind)) < 150_000, kind
+    with pikepdf.open(io.BytesIO(edition(name, "pdf"))) as pdf:
         for page in pdf.pages:
             for image in page.get_images().values():
                 assert image.ColorSpace[0] == "/Indexed"

@@ -13,6 +13,7 @@ from dataclasses import dataclass
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from shared.fitted import row_of
 
 from loopwright.compile import Checked, check_source
 from loopwright.edition.language import catalogue
@@ -239,14 +240,7 @@ def test_a_printed_row_has_the_counts_of_the_model(way: str, data: st.DataObject
     unit = data.draw(st.lists(st.sampled_from(UNITS), min_size=1, max_size=3))
     after = data.draw(st.lists(st.sampled_from([w for w in words if w != "pm"]), max_size=3))
     often = data.draw(st.integers(2, 40))
-    body = f"{' '.join(before)} * {' '.join(unit)} * {' '.join(after)}"
-    # The cast-on that fits is found by trying: the checker says which one does.
-    for cast in range(2, 400):
-        source = f'pattern "Q"\npiece p flat\n  cast on {cast + often}\n  row: {body}\n  bind off\n'
-        if not check_source(Source.of("test.loop", source)).has_errors:
-            break
-    else:
-        raise AssertionError(body)
+    source = row_of(before, unit, after, often)
     text, checked = printed(source, way)
     (row,) = checked.walks[0].listed()
     line = next(line for line in text.splitlines() if re.match(PRINTS[way].label, line))

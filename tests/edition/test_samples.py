@@ -10,29 +10,16 @@ from __future__ import annotations
 import sys
 from html.parser import HTMLParser
 from pathlib import Path
-from typing import Any
 
 import pytest
+from shared.editions import edition
 from syrupy.assertion import SnapshotAssertion
-
-from loopwright.build import BuildOptions, build_editions
-from loopwright.compile import check_source
-from loopwright.notation.source import Source
 
 sys.path.insert(0, str(Path(__file__).parent))
 import pdf_tree
 
-EXAMPLES = Path(__file__).parents[2] / "examples"
 THREE = ("skerry-throw", "gull-hat", "eider-mitten")
 _BLOCKS = {"h1", "h2", "h3", "h4", "p", "li", "th", "td", "caption", "title", "legend", "button"}
-
-
-def edition(name: str, kind: str, **options: Any) -> bytes:
-    text = (EXAMPLES / f"{name}.loop").read_text("utf-8")
-    checked = check_source(Source.of(name, text))
-    ((_, data),), failed = build_editions(checked, BuildOptions((kind,), **options), name)
-    assert not failed
-    return data
 
 
 class Outline(HTMLParser):

@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from shared.fitted import row_of
 
 from loopwright.build import BuildOptions, build_editions
 from loopwright.compile import Checked, check_source
@@ -47,14 +48,7 @@ def test_what_is_said_counts_out(language: str, data: st.DataObject) -> None:
     unit = data.draw(st.lists(st.sampled_from(UNITS), min_size=1, max_size=3))
     after = data.draw(st.lists(st.sampled_from(STEPS), max_size=4))
     often = data.draw(st.integers(1, 40))
-    body = f"{' '.join(before)} * {' '.join(unit)} * {' '.join(after)}"
-    # The cast-on that fits is found by trying: the checker says which one does.
-    for cast in range(2, 400):
-        source = f'pattern "Q"\npiece p flat\n  cast on {cast + often}\n  row: {body}\n  bind off\n'
-        if not check_source(Source.of("test.loop", source)).has_errors:
-            break
-    else:
-        raise AssertionError(body)
+    source = row_of(before, unit, after, often)
     checked = checked_of(source)
     (row,) = checked.walks[0].listed()
     (found,) = said(checked, language)

@@ -15,18 +15,15 @@ from pathlib import Path
 
 import pikepdf
 import pytest
+from shared.editions import checked_example, edition
 
-from loopwright.build import BuildOptions, build_editions, document_of
-from loopwright.compile import check_source
+from loopwright.build import BuildOptions, document_of
 from loopwright.edition.html import render_html
-from loopwright.edition.pdf import render_pdf
 from loopwright.edition.pictures import with_pictures
-from loopwright.notation.source import Source
 
 sys.path.insert(0, str(Path(__file__).parent))
 import pdf_tree
 
-EXAMPLES = Path(__file__).parents[2] / "examples"
 CASES = [
     ("skerry-throw", "a4", "en"),
     ("sandpiper-sock", "letter", "en"),
@@ -41,17 +38,13 @@ PICTURED = [case for case in CASES if not case[0].startswith("large")]
 def made(name: str, paper: str, language: str) -> tuple[str, bytes]:
     """The page as it is set, and its PDF."""
     large, _, bare = name.rpartition(" ")
-    text = (EXAMPLES / f"{bare}.loop").read_text("utf-8")
-    checked = check_source(Source.of(bare, text))
-    options = BuildOptions(("pdf", "html"), paper=paper, language=language, large=bool(large))  # type: ignore[arg-type]
+    options = {"paper": paper, "language": language, "large": bool(large)}
+    pdf = edition(bare, "pdf", **options)
     if large:
-        found, failed = build_editions(checked, options, bare)
-        assert not failed
-        files = dict(found)
-        return files[f"{bare}-large.html"].decode(), files[f"{bare}-large.pdf"]
-    words = document_of(checked, options)
-    document = with_pictures(words, checked.pattern, checked.walks)
-    return render_html(document), render_pdf(document, paper)  # type: ignore[arg-type]
+        return edition(bare, "html", **options).decode(), pdf
+    checked = checked_example(bare)
+    words = document_of(checked, BuildOptions(("pdf",), **options))  # type: ignore[arg-type]
+    return render_html(with_pictures(words, checked.pattern, checked.walks)), pdf
 
 
 def opened(case: tuple[str, str, str]) -> pikepdf.Pdf:

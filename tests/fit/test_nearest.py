@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable
+from functools import lru_cache
 from pathlib import Path
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from shared.editions import text_of
 
 from loopwright.check.checked import Checked
 from loopwright.cli import main
@@ -21,8 +23,13 @@ FOLDER = Path(__file__).parent.parent.parent / "examples"
 CheckText = Callable[[str], Checked]
 
 
+@lru_cache(maxsize=10)
+def checked_of(text: str) -> Checked:
+    return check_source(Source.of("f.loop", text))
+
+
 def one_fit(text: str, mm: float) -> Fit:
-    checked = check_source(Source.of("f.loop", text))
+    checked = checked_of(text)
     assert not checked.has_errors, checked.problems
     found, without = fits(checked, (mm,) * len(checked.pattern.sizes))
     assert not without
@@ -87,7 +94,7 @@ def test_a_width_in_inches_keeps_its_ties() -> None:
 
 @pytest.mark.parametrize("cm", range(30, 90))
 def test_the_hat_at_any_width(cm: int) -> None:
-    fit = one_fit((FOLDER / "gull-hat.loop").read_text("utf-8"), cm * 10)
+    fit = one_fit(text_of("gull-hat"), cm * 10)
     assert fit.nearest is not None
     assert fit.nearest.cast_on % 8 == 0
     assert abs(fit.nearest.cast_on - cm * 2) <= 4
@@ -95,7 +102,7 @@ def test_the_hat_at_any_width(cm: int) -> None:
 
 @given(cm=st.integers(30, 400))
 def test_the_shawl_hangs_on_its_repeats(cm: int) -> None:
-    fit = one_fit((FOLDER / "drift-shawl.loop").read_text("utf-8"), cm * 10)
+    fit = one_fit(text_of("drift-shawl"), cm * 10)
     assert fit.motif == "wing"
     assert fit.nearest is not None and fit.nearest.repeats is not None
     # 9 stitches, 4 more in each repeat of wing and of the 5 of the border.

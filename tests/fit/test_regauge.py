@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+from functools import lru_cache
 from pathlib import Path
 
 import pytest
@@ -51,6 +52,7 @@ def is_sound(after: Checked, *more: str) -> None:
     assert {p.rule for p in after.problems} <= TRUE_OF_THE_NEW_SIZE | set(more), after.problems
 
 
+@lru_cache(maxsize=50)
 def checked(text: str) -> Checked:
     return check_source(Source.of("test.loop", text))
 

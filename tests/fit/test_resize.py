@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from pathlib import Path
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from shared.editions import text_of
 
 from loopwright.check.checked import Checked
 from loopwright.cli import main
@@ -18,6 +20,7 @@ FOLDER = Path(__file__).parent.parent.parent / "examples"
 THROW = FOLDER / "skerry-throw.loop"
 
 
+@lru_cache(maxsize=50)
 def checked(text: str) -> Checked:
     return check_source(Source.of("test.loop", text))
 
@@ -57,7 +60,7 @@ def test_the_nearest_count_by_brute_force(unit: int, rest: int, n: int, cm: int)
 
 @given(cm=st.integers(40, 400), size=st.sampled_from(["lap", "throw", "bed"]))
 def test_the_throw_at_any_width(cm: int, size: str) -> None:
-    text = resized(THROW.read_text("utf-8"), width=f"{cm}cm", size=size)
+    text = resized(text_of("skerry-throw"), width=f"{cm}cm", size=size)
     after = checked(text)
     # One size alone made wider than the next, or than its needle holds, is said and no more; and
     # the balls are those of the width that was.
@@ -73,7 +76,7 @@ def test_the_throw_at_any_width(cm: int, size: str) -> None:
 
 @given(cm=st.integers(60, 400))
 def test_the_throw_at_any_length(cm: int) -> None:
-    after = checked(resized(THROW.read_text("utf-8"), length=f"{cm}cm"))
+    after = checked(resized(text_of("skerry-throw"), length=f"{cm}cm"))
     # The balls are those of the length that was.
     assert {problem.rule for problem in after.problems} <= {"yarn-short"}
     for walk in after.walks:
@@ -82,7 +85,7 @@ def test_the_throw_at_any_length(cm: int) -> None:
 
 
 def test_only_the_numbers_change() -> None:
-    text = THROW.read_text("utf-8")
+    text = text_of("skerry-throw")
     new = resized(text, width="160cm", size="bed")
     changed = [(a, b) for a, b in zip(text.splitlines(), new.splitlines(), strict=True) if a != b]
     assert changed == [
@@ -135,7 +138,7 @@ def test_a_row_written_out_follows_where_its_numbers_say_how() -> None:
 )
 def test_wrong_wishes(width: str, size: str | None, words: str) -> None:
     with pytest.raises(ValueError, match=words):
-        resized(THROW.read_text("utf-8"), width=width, size=size)
+        resized(text_of("skerry-throw"), width=width, size=size)
 
 
 def test_the_command(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

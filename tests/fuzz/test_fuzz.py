@@ -30,6 +30,7 @@ def often(number: int) -> settings:
 def right(text: str) -> None:
     """No error of any rule, and every property with the editions and new sizes."""
     found = everything(text)
+    assert not found.recovered
     assert not found.has_errors, (text, [p.message for p in found.problems if p.is_error])
 
 

@@ -11,6 +11,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from fractions import Fraction
+from functools import lru_cache
 from math import floor
 
 
@@ -52,10 +53,7 @@ class Word:
     text: str
     takes: int = 0
     makes: int = 0
-
-    @property
-    def is_marker(self) -> bool:
-        return self.text in ("pm", "sm", "rm")
+    is_marker: bool = False
 
 
 Own = dict[str, tuple[int, int]]
@@ -81,13 +79,13 @@ def _number(text: str, size: int) -> int:
 def _words_of(text: str, own: Own, size: int) -> list[Word]:
     """A token such as ``k2tog``, ``k12`` or ``k10/12`` as single stitches."""
     if text in ("pm", "sm", "rm"):
-        return [Word(text)]
+        return [Word(text, is_marker=True)]
     for known in (own, _TAKES_MAKES):
         if text in known:
             return [Word(text, *known[text])]
-    together = re.fullmatch(r"[kp](\d+)tog", text)
+    together = re.fullmatch(r"([kp](\d+)tog)(\d*)", text)
     if together:
-        return [Word(text, int(together[1]), 1)]
+        return [Word(together[1], int(together[2]), 1)] * int(together[3] or 1)
     cable = re.fullmatch(r"c(\d+)[fb]", text)
     if cable:
         return [Word(text, int(cable[1]), int(cable[1]))]
@@ -100,6 +98,13 @@ def _words_of(text: str, own: Own, size: int) -> list[Word]:
 
 def read_body(body: str, own: Own | None = None, size: int = 0) -> list[Word | Fill]:
     """Cut a body into single stitches and fills, with every group unrolled."""
+    return list(_read_body(body, tuple((own or {}).items()), size))
+
+
+@lru_cache(maxsize=1000)
+def _read_body(
+    body: str, own: tuple[tuple[str, tuple[int, int]], ...], size: int
+) -> tuple[Word | Fill, ...]:
     text = body.strip().lower().replace("×", "x")
     tokens: list[str] = []
     at = 0
@@ -111,11 +116,11 @@ def read_body(body: str, own: Own | None = None, size: int = 0) -> list[Word | F
             tokens.append(match[0])
         at = match.end()
     if tokens in (["knit"], ["purl"]):
-        return [Fill((Word(tokens[0][0], 1, 1),))]
-    steps, end = _read_steps(tokens, 0, own or {}, size, "")
+        return (Fill((Word(tokens[0][0], 1, 1),)),)
+    steps, end = _read_steps(tokens, 0, dict(own), size, "")
     if end != len(tokens):
         raise CannotRead(f"{tokens[end]!r} in {body!r}")
-    return steps
+    return tuple(steps)
 
 
 def _read_steps(
@@ -179,7 +184,7 @@ def work_row(steps: list[Word | Fill], needle: Needle) -> Needle:
     left = list(reversed(needle))  # the next loop is the last of the list
     right: Needle = []
     speaks_of_markers = any(isinstance(s, Word) and s.is_marker for s in steps)
-    rings = any(isinstance(x, Marker) for x in needle)
+    rings = stitches(needle) < len(needle)
     hands = _Hands(left, right, speaks_of_markers, rings)
     for at, step in enumerate(steps):
         if isinstance(step, Fill):
@@ -205,10 +210,10 @@ class _Hands:
             self.right.append(self.left.pop())
 
     def work(self, word: Word) -> None:
-        if word.text == "pm":
-            self.right.append(Marker())
-            return
         if word.is_marker:
+            if word.text == "pm":
+                self.right.append(Marker())
+                return
             if not self.left or not isinstance(self.left[-1], Marker):
                 raise CannotWork(f"no marker to {word.text}")
             ring = self.left.pop()
@@ -224,13 +229,14 @@ class _Hands:
                     raise CannotWork(f"no stitch left for {word.text}")
                 self.right.append(self.left.pop())
             return
+        left, right = self.left, self.right
         for _ in range(word.takes):
-            if not self.left:
+            if not left:
                 raise CannotWork(f"no stitch left for {word.text}")
-            if isinstance(self.left.pop(), Marker):
+            if left.pop() is not STITCH:
                 raise CannotWork(f"a marker in the way of {word.text}")
         for _ in range(word.makes):
-            self.right.append(STITCH)
+            right.append(STITCH)
 
     def fill(self, fill: Fill, rest: list[Word | Fill]) -> None:
         needed = _stitches_up_to_marker(rest)
@@ -247,7 +253,7 @@ class _Hands:
     def _before_marker(self) -> int:
         """The loops up to the next ring that this row has to name, or to the end."""
         if not self.speaks_of_markers:
-            return sum(1 for x in self.left if isinstance(x, Loop))
+            return stitches(self.left)
         count = 0
         for x in reversed(self.left):
             if isinstance(x, Marker):
@@ -268,7 +274,7 @@ def _stitches_up_to_marker(steps: list[Word | Fill]) -> int:
 
 
 def stitches(needle: Needle) -> int:
-    return sum(1 for x in needle if isinstance(x, Loop))
+    return needle.count(STITCH)
 
 
 # --- whole files ---------------------------------------------------------------------------------

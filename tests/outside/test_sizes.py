@@ -10,16 +10,17 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
-from pathlib import Path
+from functools import cache
 
 import pint
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from shared.editions import checked_example
 from sympy import ilcm
 from sympy.ntheory.modular import crt
 
-from loopwright.compile import check_source
+from loopwright.compile import Checked, check_source
 from loopwright.count.affine import CountSet
 from loopwright.count.widths import piece_width
 from loopwright.facts.needles import needles
@@ -28,10 +29,6 @@ from loopwright.facts.yarns import YarnWeight, yarn_weights
 from loopwright.fit.resize import Wish, resize
 from loopwright.fit.units import cm, inches, parse_quantity
 from loopwright.notation.source import Source
-
-EXAMPLES = Path(__file__).parent.parent.parent / "examples"
-THROW = (EXAMPLES / "skerry-throw.loop").read_text("utf-8")
-REGISTRY = pint.UnitRegistry()
 
 PAIRS = st.lists(st.tuples(st.integers(1, 40), st.integers(0, 39)), min_size=1, max_size=4)
 
@@ -116,9 +113,14 @@ def test_a_size_whose_parts_do_not_add_up_is_found(size: int) -> None:
     assert [p.sizes for p in problems] == [(("one", "two", "three", "four", "five")[size],)]
 
 
+@cache
+def five_sizes() -> Checked:
+    return check_source(Source.of("body.loop", body()))
+
+
 @given(cm=st.integers(90, 250))
 def test_the_parts_of_a_new_width_add_up_again(cm: int) -> None:
-    before = check_source(Source.of("body.loop", body()))
+    before = five_sizes()
     new = resize(before, Wish.of(before.pattern, f"{cm} cm", None, "three"), check_source)
     after = check_source(new.source)
     # One size alone is made wider than the next, which is said; nothing else is.
@@ -133,8 +135,7 @@ def test_the_parts_of_a_new_width_add_up_again(cm: int) -> None:
 
 @pytest.mark.parametrize("bust", [81, 91, 102, 112, 122, 132, 142])
 def test_a_graded_body_in_broad_rib_is_of_the_class_4n_plus_2(bust: int) -> None:
-    text = (EXAMPLES / "heron-scarf.loop").read_text("utf-8")
-    before = check_source(Source.of("rib.loop", text))
+    before = checked_example("heron-scarf")
     new = resize(before, Wish.of(before.pattern, f"{bust} cm"), check_source)
     cast_on = check_source(new.source).walks[0].cast_on
     assert cast_on is not None and cast_on % 4 == 2
@@ -155,7 +156,7 @@ def mid_needle(weight: YarnWeight) -> float:
 
 def one_throw(weight: YarnWeight) -> str:
     """The throw in one size, its yarn and needle those of the weight."""
-    before = check_source(Source.of("throw.loop", THROW))
+    before = checked_example("skerry-throw")
     text = resize(before, Wish.of(before.pattern, only="throw"), check_source).source.text
     text = text.replace("weight 4", f"weight {weight.category}")
     metres = [m for m in (weight.metres_min, weight.metres_max) if m is not None]
@@ -203,9 +204,14 @@ def _middle(blanket: BlanketSize) -> tuple[float, float]:
     )
 
 
+@cache
+def registry() -> pint.UnitRegistry:
+    return pint.UnitRegistry()
+
+
 @given(mm=st.floats(10, 5000))
 def test_printed_lengths_against_pint(mm: float) -> None:
-    length = REGISTRY.Quantity(mm, "mm")
+    length = registry().Quantity(mm, "mm")
     assert abs(parse_quantity(cm(mm)).at(0) - length.m_as("cm")) <= 0.25 + 1e-9
     assert abs(parse_quantity(inches(mm)).at(0) - length.m_as("inch")) <= 0.125 + 1e-9
     assert (parse_quantity(cm(mm)).at(0) * 2) % 1 == 0
@@ -213,7 +219,7 @@ def test_printed_lengths_against_pint(mm: float) -> None:
 
 
 def test_four_inches_against_ten_centimetres() -> None:
-    ratio = REGISTRY.Quantity(4, "inch").m_as("cm") / 10
+    ratio = registry().Quantity(4, "inch").m_as("cm") / 10
     assert ratio == pytest.approx(1.016)
     widths = {}
     for over in ("10 cm", "4 in"):
