@@ -51,9 +51,10 @@ def test_each_size_shows_what_a_page_of_that_size_alone_shows(opened: Open, name
     page = opened(html_of(text))
     names = page.locator('input[name="size"] + span').all_inner_texts()
     whole = page.evaluate(SHOWN)
+    alone = None
     for number, size in enumerate(names[1:], 1):
         _pick(page, number)
-        alone = opened(html_of(text, size=size))
+        alone = opened(html_of(text, size=size), page=alone)
         assert page.evaluate(SHOWN) == alone.evaluate(SHOWN)
     if names:
         _pick(page, 0)
