@@ -94,10 +94,8 @@ def shares(strategy: st.SearchStrategy[str], number: int) -> Counter[str]:
 
 
 def test_the_strategies_make_what_they_say() -> None:
-    """Right sources are all right; of those nearly right about half can be read, so that the
-    counting behind the reader is tried and not the reader alone."""
-    assert shares(valid_sources(), 30)["clean"] >= 30
-    assert shares(shaped_sources(), 30)["clean"] >= 30
+    """Of the sources nearly right about half can be read, so that the counting behind the reader
+    is tried and not the reader alone. (That right sources are all right, `right` holds.)"""
     near = shares(near_sources(), 150)
     share = {kind: near[kind] / near.total() for kind in ("unread", "wrong", "clean")}
     assert share["unread"] < 0.65 and share["wrong"] > 0.15 and share["clean"] > 0.08, share

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import atexit
 import os
 import resource
 import signal
@@ -50,7 +51,9 @@ def _all_of(file: tempfile._TemporaryFileWrapper[bytes]) -> bytes:
 
 
 def _prepare(given: int, out: int, err: int, cwd: Path, limit: float) -> None:
-    """The streams, the folder and the limits of a process of its own."""
+    """The streams, the folder and the limits of a process of its own; what is to be done at the
+    end of the process it was copied from, which may remove its folders, is not done here."""
+    atexit._clear()
     for mine, theirs in enumerate((given, out, err)):
         os.dup2(theirs, mine)
     sys.stdin = open(0, encoding="utf-8", closefd=False)  # noqa: SIM115
