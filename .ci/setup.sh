@@ -51,8 +51,14 @@ make_venv() {
     "$1" -m venv .venv >/dev/null 2>&1 && .venv/bin/python -m pip --version >/dev/null 2>&1
 }
 
+# The stamp also knows where the tree lay: an editable install points there. Where it fits, pip has
+# worked and is not asked again.
+stamp=.venv/installed
+want=$(pwd; cat pyproject.toml)
+installed() { [ "$(cat "$stamp" 2>/dev/null || true)" = "$want" ]; }
+
 if ! { [ -x .venv/bin/python ] && new_enough .venv/bin/python &&
-    .venv/bin/python -m pip --version >/dev/null 2>&1; }; then
+    { installed || .venv/bin/python -m pip --version >/dev/null 2>&1; }; }; then
     python=$(find_python) || stop "Python 3.11 or newer is needed, and none was found.
 Install it (Debian 12, Ubuntu 24.04: apt install python3 python3-venv; macOS: brew install python),
 or name one: PYTHON=/path/to/python3 make setup"
@@ -72,16 +78,17 @@ or name one: PYTHON=/path/to/python3 make setup"
 fi
 
 # --- the package and its tools --------------------------------------------------------------
-# The stamp also knows where the tree lay: an editable install points there.
-stamp=.venv/installed
-want=$(pwd; cat pyproject.toml)
-if [ "$(cat "$stamp" 2>/dev/null || true)" != "$want" ]; then
+if ! installed; then
     say "setup: installing the package and its tools"
     rm -f "$stamp"
-    .venv/bin/python -m pip install --quiet --disable-pip-version-check -e '.[test]' </dev/null ||
+    .venv/bin/python -m pip install --quiet --disable-pip-version-check --prefer-binary \
+        --no-compile -e '.[test]' </dev/null ||
         stop "pip could not install the package; its message stands above"
-    # Where Python may not write its compiled files later on, they are there all the same.
-    .venv/bin/python -m compileall -q src grammars templates >/dev/null 2>&1 || true
+    # Where Python may not write its compiled files later on, they are there all the same. On every
+    # processor and without the packages' own tests, which pip would compile too, on one.
+    packages=$(.venv/bin/python -c 'import sysconfig; print(sysconfig.get_path("purelib"))')
+    .venv/bin/python -m compileall -q -j 0 -x '/tests/' "$packages" src grammars templates \
+        >/dev/null 2>&1 || true
     printf '%s\n' "$want" >"$stamp"
 fi
 

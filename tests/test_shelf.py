@@ -176,8 +176,10 @@ def begun(here: Path, out: Path) -> subprocess.Popen[str]:
     command = [sys.executable, "-m", "loopwright", "build", str(here), "--out", str(out),
                "--to", "text", "--jobs", "2"]  # fmt: skip
     process = subprocess.Popen(
-        command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, start_new_session=True
-    )
+        command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, start_new_session=True,
+        # As at a terminal: what a shell runs in the background would hear no interrupt.
+        preexec_fn=lambda: signal.signal(signal.SIGINT, signal.SIG_DFL),
+    )  # fmt: skip
     deadline = time.monotonic() + 60
     while len(list(out.glob("*.txt"))) < 5 and time.monotonic() < deadline:
         time.sleep(0.02)
