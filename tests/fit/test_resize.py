@@ -162,3 +162,34 @@ def test_the_command(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None
     assert main(["resize", str(fixed), "--width", "60cm", "-o", str(target)]) == 1
     assert not target.exists()
     assert "no fill" in capsys.readouterr().err
+
+
+GROWING = (
+    'pattern "Shawl"\n  gauge 20 stitches 30 rows = 10 cm\nmotif grow over n + 2\n'
+    "  row 1: k1 yo * k1 * yo k1\n  row 2: knit\n  row 3: k1 yo * k1 * yo k1\n  row 4: knit\n"
+    "piece shawl flat\n  cast on 5\n  work grow {amount}\n  bind off\n"
+)
+
+
+@pytest.mark.parametrize(
+    ("amount", "new"), [("x20", "x29"), ("for 80 rows", "for 116 rows"),
+                        ("for 82 rows", "for 114 rows"), ("for 83 rows", "for 115 rows")]
+)  # fmt: skip
+def test_a_shawl_grows_by_its_repeats_also_where_the_last_is_not_finished(
+    amount: str, new: str
+) -> None:
+    """Four stitches a repeat, 5 at the neck: 120 stitches are 60 cm."""
+    text = resized(GROWING.format(amount=amount), width="60cm")
+    assert f"  cast on 5\n  work grow {new}\n" in text
+
+
+@pytest.mark.parametrize("times", [7, 8])
+def test_a_row_worked_from_both_sides_grows_by_its_own_stitches(times: int) -> None:
+    """Two stitches a row: 25 times from 10 stitches are the 60 that 30 cm take."""
+    text = resized(
+        'pattern "Fan"\n  gauge 20 stitches 30 rows = 10 cm\nmotif grow\n'
+        "  row 1: k1 yo * k1 * sm * k1 * yo k1\npiece fan flat\n  cast on 10\n"
+        f"  row: k5 pm k5\n  work grow x{times}\n  bind off\n",
+        width="30cm",
+    )
+    assert "  cast on 10\n" in text and "  work grow x25\n" in text

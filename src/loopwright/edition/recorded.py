@@ -45,19 +45,6 @@ def cautions_Wearer(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def document_Fact(given):
-    def __init__(self, label, value):
-        put(self, 'label', label)
-        put(self, 'value', value)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.label, self.value) == (other.label, other.value)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.label, self.value))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
 def document_Table(given):
     def __init__(self, caption, head, rows):
         put(self, 'caption', caption)
@@ -521,7 +508,6 @@ def voice_Unit(given):
 RECORDS = {
     "catalogue.Catalogue": ("fe: language messages~default_factory short~default_factory long~default_factory names~default_factory in_words= notices= decimal= units~default_factory group= group_from= plurals~default_factory zero_is_one= spoken~default_factory aloud=", catalogue_Catalogue),
     "cautions.Wearer": ("fe: age", cautions_Wearer),
-    "document.Fact": ("fe: label value", document_Fact),
     "document.Table": ("fe: caption head rows", document_Table),
     "document.Shade": ("fe: name yarn strand amount colours needed= weighs=", document_Shade),
     "document.Abbreviation": ("fe: short meaning stitches", document_Abbreviation),

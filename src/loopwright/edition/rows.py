@@ -276,7 +276,7 @@ class PieceWriter:
             tuple(g[0].chunk.entries[0].fills if g else () for g in groups), tuple(rows)
         )
         text = self.sentence(row, fills)
-        count = self._count_after(groups, row)
+        count = self._count_after(groups)
         if len(starts) == 1 and len(set(rows)) == 1:
             label = self._label(starts.pop(), rows[0], present[0][0])
         else:
@@ -291,7 +291,7 @@ class PieceWriter:
     def _label(self, first: int, rows: int, event: Worked, at: int = 0) -> str:
         return self.voice.label(first, first + rows - 1, event.is_round(at), event.is_rs(at))
 
-    def _count_after(self, groups: list[list[Worked]], row: Row) -> str:
+    def _count_after(self, groups: list[list[Worked]]) -> str:
         ends: list[int | None] = []
         changed = False
         for group in groups:

@@ -34,7 +34,7 @@ def spread_lines(writer: PieceWriter, item: Spread, here: list[list[Event]]) -> 
     event = present[0][0]
     lines: list[Line] = []
     if found:
-        lines += _shaping_row(writer, item, found, groups, event)
+        lines += _shaping_row(writer, item, found, event)
     lines += _between(writer, plain, groups, event)
     lines.append(_when(writer, item, groups, event))
     return lines
@@ -63,7 +63,7 @@ def _change_of(group: list[Worked], item: Spread) -> Entry | None:
 
 
 def _shaping_row(
-    writer: PieceWriter, item: Spread, found: list[Entry], groups: list[list[Worked]], event: Worked
+    writer: PieceWriter, item: Spread, found: list[Entry], event: Worked
 ) -> list[Line]:
     assert item.motif is not None
     row = item.motif.rows[0]

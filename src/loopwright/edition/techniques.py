@@ -101,9 +101,7 @@ def _walk(walk: Walk, met: Met) -> None:
     for event in walk.events:
         if isinstance(event, Worked):
             for index, entry in enumerate(event.chunk.entries):
-                times = event.chunk.reps + (1 if index < event.chunk.part else 0)
-                if times < 1:
-                    continue
+                times = event.chunk.reps
                 if (id(event), index) in changes:
                     row, often = changes[id(event), index]
                     where = met.row(walk, event, row)

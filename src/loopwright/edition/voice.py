@@ -123,9 +123,9 @@ class Voice:
         self.used.term(word)
         return self.catalogue.term(word)[0]
 
-    def some(self, values: Sequence[int], kind: str = "") -> str:
-        """``180 (240, 300) sts``; `kind` stands before the word."""
-        return f"{self.sized(values)}{kind} {self.sts(values)}"
+    def some(self, values: Sequence[int]) -> str:
+        """``180 (240, 300) sts``."""
+        return f"{self.sized(values)} {self.sts(values)}"
 
     def amount(self, values: Sequence[int]) -> dict[str, str]:
         """`some` whole as ``sts``; its parts as ``n`` and ``st`` for a language that parts them."""

@@ -237,7 +237,7 @@ class CastLever(Lever):
         bodies += [even.row.body for even in self.evens.values()]
         bodies += [s.motif.rows[0].body for _, s in self.spreads if s.motif and s.motif.rows]
         relaxed = _Relaxed(self.checked.tapes, bodies)
-        found = counts_for(self.pattern, self.piece, self.size, relaxed)
+        found = counts_for(self.piece, self.size, relaxed)
         first = min(self._free, default=len(self.piece.items))
         for index, row in self.loose:
             start = self._start(index)
@@ -417,17 +417,35 @@ def lever_for(checked: Checked, piece: Piece, size: int, width: float) -> Lever:
         if not isinstance(event, Worked) or not isinstance(event.item, Work):
             continue
         gain = total(event.chunk.after).fixed - event.chunk.entries[0].start.fixed
-        if isinstance(event.item.amount, Times | ForRows) and gain > 0 and event.chunk.reps > 0:
-            by = event.chunk.entries[-1].end.unit if event.chunk.reps > 1 else gain
-            if event.index in gains or by <= 0:
-                by = 0  # it multiplies its stitches: no even growth to go by
-            gains[event.index] = (event.item, gain, by)
+        if isinstance(event.item.amount, Times | ForRows) and gain > 0:
+            by = _gain_of_a_repeat(event, gain)
+            if event.index in gains:
+                _, before, known = gains[event.index]
+                gain += before
+                if by is None:
+                    by = known
+                elif by != known:
+                    by = 0  # it multiplies its stitches: no even growth to go by
+            gains[event.index] = (event.item, gain, max(by or 0, 0))
     grown = sum(gain for _, gain, _ in gains.values())
     if gains and grown > (walk.cast_on or 0):
         item, _, by = max(gains.values(), key=lambda entry: entry[1])
         if by > 0:
             return GrowthLever(checked, piece, size, width, item, by)
     return CastLever(checked, piece, size, width)
+
+
+def _gain_of_a_repeat(event: Worked, gain: int) -> int | None:
+    """What one repeat of the motif adds; None for the first rows of one that is not finished.
+
+    `gain` is what all the rows of the event add. A motif of an odd number of rows may be worked
+    two repeats at a time.
+    """
+    repeats, rest = divmod(event.rows, len(event.motif.rows) if event.motif else 1)
+    if rest:
+        return None
+    by, uneven = divmod(gain, repeats)
+    return 0 if uneven else by
 
 
 def outwards(counts: CountSet, wanted: float) -> Iterator[int]:

@@ -23,14 +23,9 @@ from loopwright.notation.quantity import (
 )
 from loopwright.notation.source import Span
 
-LENGTH = "length"
-WEIGHT = "weight"
-YARN = "yarn"
-
 MAX_TEXT = 200
 """Characters of one quantity on a command line."""
 
-_YARN_UNITS = ("m", "yd")
 _MARKS = {'"': "in", "″": "in", "”": "in", "''": "in", "'": "ft", "′": "ft", "’": "ft"}
 _GLYPHS = "".join(FRACTIONS)
 _NUMBER = rf"(?:[0-9]+(?:\.[0-9]+)?[{_GLYPHS}]?|[0-9]*\.[0-9]+|[{_GLYPHS}])"
@@ -48,28 +43,6 @@ def fraction(text: str) -> float:
     if not _ONE_NUMBER.fullmatch(text):
         raise ValueError(f"“{_shown(text)}” is no number: write 7, 7.5 or 7½")
     return read_number(text)
-
-
-def to_base(value: float, unit: str) -> tuple[float, str]:
-    """A number in a unit word of the notation, in base units, with its dimension.
-
-    mm, cm and in are a ``length`` in mm; m and yd are ``yarn`` in m (`to_mm` where they measure
-    fabric); g and oz are a ``weight`` in g. Raises ValueError for any other word.
-    """
-    short = _short(unit)
-    if short in WEIGHT_G:
-        return value * WEIGHT_G[short], WEIGHT
-    if short in _YARN_UNITS:
-        return value * LENGTH_MM[short] / 1000.0, YARN
-    return value * LENGTH_MM[short], LENGTH
-
-
-def to_mm(value: float, unit: str) -> float:
-    """A length in any length word of the notation, m and yd too, in mm. Raises ValueError."""
-    short = _short(unit)
-    if short not in LENGTH_MM:
-        raise ValueError(f"“{unit}” is no unit of length")
-    return value * LENGTH_MM[short]
 
 
 def parse_quantity(text: str) -> Quantity:
@@ -122,13 +95,6 @@ def metres_and_yards(m: float) -> str:
 def grams_and_ounces(g: float) -> str:
     """``100 g / 3½ oz``: whole grams, tenths below ten; quarter ounces."""
     return f"{_whole(g)} g / {_in_quarters(g / WEIGHT_G['oz'])} oz"
-
-
-def _short(unit: str) -> str:
-    try:
-        return UNIT_WORDS[unit.lower()]
-    except KeyError:
-        raise ValueError(f"“{unit}” is no unit: {', '.join(LENGTH_MM | WEIGHT_G)}") from None
 
 
 def _unit(word: str, numbers: str, shown: str) -> tuple[str, float]:
