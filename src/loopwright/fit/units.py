@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from functools import cache
-from math import floor, isfinite
+from math import ceil, floor, isfinite
 from typing import Any
 
 from loopwright.notation.bounds import MAX_NUMBER
@@ -31,6 +31,7 @@ _GLYPHS = "".join(FRACTIONS)
 _NUMBER = rf"(?:[0-9]+(?:\.[0-9]+)?[{_GLYPHS}]?|[0-9]*\.[0-9]+|[{_GLYPHS}])"
 _ONE_NUMBER = re.compile(_NUMBER)
 _QUANTITY = re.compile(rf"({_NUMBER}(?:/{_NUMBER})*)\s*(.*)", re.DOTALL)
+_NEGATIVE = re.compile(r"[-−]\s*[0-9.]")
 _WORD = re.compile(r"[A-Za-z]+\.?")
 _QUARTERS = ("", "¼", "½", "¾")
 # Below ten, a whole metre or gram is too coarse a step.
@@ -57,6 +58,8 @@ def parse_quantity(text: str) -> Quantity:
     if not text:
         raise ValueError("a quantity is missing: write a number and a unit, as in 150 cm")
     match = _QUANTITY.fullmatch(text) if len(text) <= MAX_TEXT else None
+    if match is None and _NEGATIVE.match(text):
+        raise ValueError(f"{shown} is less than nothing: a measure must be more than 0")
     if match is None:
         raise ValueError(f"“{shown}” is no quantity: write a number and a unit, as in 150 cm")
     numbers, word = match[1], match[2].strip()
@@ -85,6 +88,12 @@ def inches(mm: float) -> str:
 def both(mm: float) -> str:
     """``110 cm / 43¼ in``."""
     return f"{cm(mm)} / {inches(mm)}"
+
+
+def at_least(mm: float) -> str:
+    """``2.8 cm / 1¼ in``: the next tenth of a centimetre and quarter of an inch that are enough."""
+    tenths, quarters = ceil(mm - 1e-6), ceil(mm / LENGTH_MM["in"] * 4 - 1e-6)
+    return f"{_figure(tenths / 10)} cm / {_in_quarters(quarters / 4)} in"
 
 
 def metres_and_yards(m: float) -> str:

@@ -76,7 +76,7 @@ def _check(
                 said.add(row.place)
                 sure = _others_keep(edge, rows, item, count)
                 seed = _seed_wanted(item, place, count, size, phases)
-                yield _problem(context, edge, item, place, count, size, name, seed, sure)
+                yield _problem(edge, item, place, count, size, name, seed, sure)
                 break
 
 
