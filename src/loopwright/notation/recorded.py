@@ -23,15 +23,16 @@ def habits_answer_Answer(given):
 
 
 def habits_answer_Reader(given):
-    def __init__(self, reads, own=UNSET):
+    def __init__(self, reads, own=UNSET, motifs=given['motifs']):
         put(self, 'reads', reads)
         put(self, 'own', given['own']() if own is UNSET else own)
+        put(self, 'motifs', motifs)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.reads, self.own) == (other.reads, other.own)
+            return (self.reads, self.own, self.motifs) == (other.reads, other.own, other.motifs)
         return NotImplemented
     def __hash__(self):
-        return hash((self.reads, self.own))
+        return hash((self.reads, self.own, self.motifs))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -67,15 +68,16 @@ def habits_heads_Head(given):
 
 
 def habits_lines_LineHabit(given):
-    def __init__(self, shape, answer):
+    def __init__(self, shape, answer, unnamed=given['unnamed']):
         put(self, 'shape', shape)
         put(self, 'answer', answer)
+        put(self, 'unnamed', unnamed)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.shape, self.answer) == (other.shape, other.answer)
+            return (self.shape, self.answer, self.unnamed) == (other.shape, other.answer, other.unnamed)
         return NotImplemented
     def __hash__(self):
-        return hash((self.shape, self.answer))
+        return hash((self.shape, self.answer, self.unnamed))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -950,10 +952,10 @@ def tree_Placed(given):
 
 RECORDS = {
     "habits.answer.Answer": ("fe: message help= lines= certain=", habits_answer_Answer),
-    "habits.answer.Reader": ("fe: reads own~default_factory", habits_answer_Reader),
+    "habits.answer.Reader": ("fe: reads own~default_factory motifs=", habits_answer_Reader),
     "habits.body._Reading": ("e: text own at= habits~default_factory certain= claim=", habits_body__Reading),
     "habits.heads.Head": ("fe: text rest habits certain given=", habits_heads_Head),
-    "habits.lines.LineHabit": ("fe: shape answer", habits_lines_LineHabit),
+    "habits.lines.LineHabit": ("fe: shape answer unnamed=", habits_lines_LineHabit),
     "habits.printed.Step": ("fe: text takes kind= last= to_marker= other= readings=", habits_printed_Step),
     "habits.printed.Body": ("fe: texts readings habits certain", habits_printed_Body),
     "habits.steps.Phrase": ("fe: shape read", habits_steps_Phrase),
