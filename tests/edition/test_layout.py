@@ -25,7 +25,7 @@ from markupsafe import escape
 from loopwright.edition.document import Abbreviation, Document, Line, Section, Shade, Table
 from loopwright.edition.html import render_html
 from loopwright.edition.pdf import NativeLibrariesMissing, _own_fonts_only, render_pdf
-from loopwright.edition.render import clean, colours, soft, template_folder
+from loopwright.edition.render import boxes, clean, colours, soft, template_folder
 from loopwright.edition.text import render_text
 
 KELP, FOAM, DUNE = "#2f5d62", "#f4f1e8", "#c9a66b"
@@ -391,9 +391,13 @@ class Page(HTMLParser):
 @SAMPLES
 def test_html_asks_for_nothing_and_runs_nothing(make: Callable[[], Document]) -> None:
     page = Page(render_html(make()))
-    assert not {"script", "link", "img", "iframe", "object", "embed", "base", "form", "svg"} & set(
+    assert not {"script", "link", "img", "iframe", "object", "embed", "base", "form"} & set(
         page.tags
     )
+    # The only drawings are the boxes to tick, and all that they are made of is a path.
+    ticked = [count for part in make().sections for line in part.lines for count in boxes(line)]
+    drawn = [value for tag, name, value in page.attributes if (tag, name) == ("svg", "class")]
+    assert drawn == ["ticks"] * len(ticked) and page.tags.count("path") == len(ticked)
     for tag, name, value in page.attributes:
         assert not name.startswith("on"), (tag, name)
         assert name not in {"src", "srcset", "data", "action", "poster", "background"}
@@ -453,9 +457,12 @@ def test_html_tags_a_strand_with_its_letter_where_it_changes() -> None:
 
 
 def test_html_draws_a_box_for_each_repeat() -> None:
-    assert render_html(throw()).count('<span class="box') == 4 + 6 + 8
-    assert render_html(hat()).count('<span class="box') == 11
-    assert render_html(hostile()).count('<span class="box') == 0
+    def drawn(page: str) -> list[int]:
+        return [path.count("z") for path in re.findall(r'<svg class="ticks".* d="([^"]*)"/>', page)]
+
+    assert drawn(render_html(throw())) == [4, 6, 8]
+    assert drawn(render_html(hat())) == [11]
+    assert drawn(render_html(hostile())) == []
 
 
 def test_a_long_word_in_a_table_may_be_broken_and_stays_the_same_word() -> None:
