@@ -5,8 +5,8 @@ from __future__ import annotations
 from loopwright.check.checked import Checked
 from loopwright.count.measure import height_of_row
 from loopwright.count.walk import Walk
+from loopwright.fit.growth import GrowthLever, lever_for
 from loopwright.fit.lengths import Part, parts_of, plan_rows, works_to_length, write_plan
-from loopwright.fit.levers import GrowthLever, lever_for
 from loopwright.fit.slots import Sheet, measure_edit
 from loopwright.fit.stops import Stops
 from loopwright.model.pattern import Item

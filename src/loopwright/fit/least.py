@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from loopwright.check.context import count_of, listed
-from loopwright.fit.levers import Choice, GrowthLever, Lever
+from loopwright.fit.growth import GrowthLever
+from loopwright.fit.levers import Choice, Lever
 from loopwright.fit.stops import Stops
 from loopwright.fit.targets import Wanted
 from loopwright.fit.units import at_least, both, cm

@@ -7,8 +7,9 @@ from collections.abc import Iterator
 from loopwright.check.checked import Checked
 from loopwright.count.measure import width_gauge
 from loopwright.count.walk import Moved, Said, Walk
+from loopwright.fit.growth import lever_for
 from loopwright.fit.least import TooNarrow, is_too_wide
-from loopwright.fit.levers import CastLever, Lever, lever_for
+from loopwright.fit.levers import CastLever, Lever
 from loopwright.fit.slots import Sheet
 from loopwright.fit.stops import Stops
 from loopwright.fit.targets import Wanted

@@ -14,15 +14,10 @@ Match = re.Match[str]
 
 @dataclass(frozen=True, slots=True)
 class LineHabit:
-    """`shape` is the whole line; `answer` gives what is said to it, or None to pass it on.
-
-    Where a motif is named and it is a word that may also be a fabric of no name, `unnamed` is said
-    (None: passed on), unless the file has a motif of that name.
-    """
+    """`shape` is the whole line; `answer` gives what is said to it, or None to pass it on."""
 
     shape: re.Pattern[str]
     answer: Callable[[Match], Answer | None]
-    unnamed: Answer | None = None
 
 
 def _shape(text: str) -> re.Pattern[str]:
@@ -148,6 +143,9 @@ def number_with_point(text: str) -> str:
 _WORK = "How far a motif is worked follows its name: “x8”, “for 20 rows” or “to 110 cm”."
 
 
+_NAME_IT = Answer(_WORK, "name the motif that is worked: “work NAME to 20 cm”.")
+
+
 def _work_times(match: Match) -> Answer | None:
     name = match["name"]
     more = bool(match["more"])
@@ -262,10 +260,8 @@ def _words(message: str, help: str) -> Callable[[Match], Answer]:
 
 _STITCHES = r"(?:stitches|stitch|sts|st)\b\.?"
 
-_UNNAMED = {_work_to: Answer(_WORK, "name the motif that is worked: “work NAME to 20 cm”.")}
-
 LINES: tuple[LineHabit, ...] = tuple(
-    LineHabit(_shape(shape), answer, _UNNAMED.get(answer))
+    LineHabit(_shape(shape), answer)
     for shape, answer in (
         (rf"(?:{_YARN.format('before')}\s*,?\s*)?(?:cast\s*-?\s*on|cast|co)\s*:?\s*(?P<loosely>loosely\s+)?"
          rf"(?P<n>NUMBER_2)\s*(?:{_STITCHES})?\s*(?:total\s*)?,?\s*(?:{_YARN.format('a')}\b(?=\s*$|\s*\.|"
@@ -370,10 +366,9 @@ def printed_line(line: str, reader: Reader) -> Answer | None:
     """The answer to a line of print that is no row, or None."""
     for habit in LINES:
         match = habit.shape.fullmatch(line)
+        answer = habit.answer(match) if match is not None else None
         if match is not None and _without_name(match, habit, reader):
-            answer = habit.unnamed
-        else:
-            answer = habit.answer(match) if match is not None else None
+            answer = _NAME_IT if habit.answer is _work_to else None
         if answer is None:
             continue
         if all(text.startswith("--") or reader.reads(text) for text in answer.lines):
