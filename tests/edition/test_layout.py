@@ -23,8 +23,9 @@ from fontTools.ttLib import TTFont
 from markupsafe import escape
 
 from loopwright.edition.document import Abbreviation, Document, Line, Section, Shade, Table
+from loopwright.edition.engine import NativeLibrariesMissing
 from loopwright.edition.html import render_html
-from loopwright.edition.pdf import NativeLibrariesMissing, _own_fonts_only, render_pdf
+from loopwright.edition.pdf import _own_fonts_only, render_pdf
 from loopwright.edition.render import boxes, clean, colours, soft, template_folder
 from loopwright.edition.text import render_text
 
@@ -692,7 +693,8 @@ def test_pdf_without_native_libraries_says_one_line_and_the_rest_still_works() -
         "import cffi, sys\n"
         "def refuse(*a, **k): raise OSError('cannot load library')\n"
         "cffi.FFI.dlopen = refuse\n"
-        "from loopwright.edition.pdf import NativeLibrariesMissing, render_pdf\n"
+        "from loopwright.edition.engine import NativeLibrariesMissing\n"
+        "from loopwright.edition.pdf import render_pdf\n"
         "import test_layout as t\n"
         "for paper in ('a4', 'letter'):\n"
         "    try: render_pdf(t.hat(), paper)\n"
@@ -722,9 +724,9 @@ def test_pdf_without_native_libraries_says_one_line_and_the_rest_still_works() -
 def test_the_install_command_is_the_platform_s_own(
     monkeypatch: pytest.MonkeyPatch, platform: str, tool: str | None, command: str
 ) -> None:
-    monkeypatch.setattr("loopwright.edition.pdf.sys.platform", platform)
+    monkeypatch.setattr("loopwright.edition.engine.sys.platform", platform)
     monkeypatch.setattr(
-        "loopwright.edition.pdf.shutil.which", lambda name: name if name == tool else None
+        "loopwright.edition.engine.shutil.which", lambda name: name if name == tool else None
     )
     assert str(NativeLibrariesMissing()).endswith(": " + command)
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from base64 import b64encode
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from loopwright.count.walk import Walk
 from loopwright.edition.catalogue import Catalogue
@@ -65,11 +65,11 @@ def with_pictures(
     walks: tuple[Walk, ...],
     size: str | None = None,
     units: str | None = None,
-    cloth: ClothPicture | None = None,
+    cloth: Callable[[], ClothPicture | None] | None = None,
 ) -> Document:
     """The document with its pictures, for the sizes that its words are for.
 
-    `cloth` is a picture of the cloth that was drawn before (None: it is drawn).
+    `cloth` gives a picture of the cloth that is drawn elsewhere (None: it is drawn here).
     """
     sizes = tuple(range(len(pattern.sizes))) if size is None else (pattern.sizes.index(size),)
     charts, _ = charts_of(pattern, walks, sizes)
@@ -83,7 +83,7 @@ def with_pictures(
             _schematic(found, inches_first, document.catalogue)
             for found in schematics_of(pattern, walks, sizes)
         ),
-        cloth=cloth or _cloth(pattern, walks, sizes[0]),
+        cloth=cloth() if cloth else cloth_picture(pattern, walks, sizes[0]),
     )
 
 
@@ -135,8 +135,8 @@ def _schematic(found: Schematic, inches_first: bool, words: Catalogue) -> Schema
     return SchematicPicture(found.title, schematic_svg(found), table, note)
 
 
-def _cloth(pattern: Pattern, walks: Sequence[Walk], size: int) -> ClothPicture | None:
-    """The largest piece; None where it is too large to be drawn, or there is none."""
+def cloth_picture(pattern: Pattern, walks: Sequence[Walk], size: int) -> ClothPicture | None:
+    """The cloth of the largest piece; None where it is too large to be drawn, or there is none."""
     mine = [walk for walk in walks if walk.size == size and walk.rows]
     if not mine:
         return None
