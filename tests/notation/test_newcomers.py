@@ -202,6 +202,11 @@ def test_a_ball_without_units_is_asked_for_each_of_its_own(check: CheckText) -> 
     ]
 
 
+def test_a_number_without_its_word_may_be_rows_or_repeats(check: CheckText) -> None:
+    (problem, *_) = check(with_slip("work", "work rib for 11")).problems
+    assert problem.is_error and problem.fix is None and "write:" not in problem.help
+
+
 def test_a_fabric_is_no_motif_unless_the_file_has_one_of_that_name(check: CheckText) -> None:
     (problem, *_) = check(with_slip("work", "work stockinette for 10 cm")).problems
     assert "name the motif that is worked" in problem.help

@@ -284,7 +284,8 @@ LINES: tuple[LineHabit, ...] = tuple(
          r"(?:for\s+)?(?P<rows>\d+)\s+(?:more\s+)?rows|.{0,60})[\s.]*$",
          lambda m: _repeat_rows(m) if m["first"] or m.group().lower().startswith("rep") else None),
         (r"(?:work|repeat|rep)\s+(?:in\s+)?(?P<name>[^\W\d_][\w-]*)(?:\s+(?:motif|pattern|patt))?\s*,?\s*"
-         r"(?:(?:x\s*)?(?:for\s+)?(?P<n>NUMBER|once|twice|thrice)\s*(?:times?|repeats?|reps|[x×])?|x\s*NUMBER)\s*(?P<more>more)?"
+         r"(?:(?:x\s*)?(?:for\s+(?=NUMBER\s*(?:times|repeats?|reps)))?(?P<n>NUMBER|once|twice|thrice)"
+         r"\s*(?:times?|repeats?|reps|[x×])?|x\s*NUMBER)\s*(?P<more>more)?"
          r"(?:\s+times?)?[\s.]*$",
          _work_times),
         (r"work\s+(?P<n>NUMBER)\s+(?:repeats?|reps?)\s+(?:of|in)\s+(?:the\s+)?"
