@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from functools import cache
 
+from loopwright.edition.abbreviations import bare
 from loopwright.edition.catalogue import Catalogue
-from loopwright.edition.voice import bare
 from loopwright.model.stitch import Dictionary, Stitch, trade_stitches
 from loopwright.picture.chart import Chart
 from loopwright.picture.faces import PASS_ON, WAITS

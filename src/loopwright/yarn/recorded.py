@@ -189,20 +189,19 @@ def ledger_RowYarn(given):
 
 
 def ledger_Rows(given):
-    def __init__(self, piece, item, motif, first, rows, reps, part):
+    def __init__(self, piece, item, motif, first, rows, reps):
         put(self, 'piece', piece)
         put(self, 'item', item)
         put(self, 'motif', motif)
         put(self, 'first', first)
         put(self, 'rows', rows)
         put(self, 'reps', reps)
-        put(self, 'part', part)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.piece, self.item, self.motif, self.first, self.rows, self.reps, self.part) == (other.piece, other.item, other.motif, other.first, other.rows, other.reps, other.part)
+            return (self.piece, self.item, self.motif, self.first, self.rows, self.reps) == (other.piece, other.item, other.motif, other.first, other.rows, other.reps)
         return NotImplemented
     def __hash__(self):
-        return hash((self.piece, self.item, self.motif, self.first, self.rows, self.reps, self.part))
+        return hash((self.piece, self.item, self.motif, self.first, self.rows, self.reps))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -476,7 +475,7 @@ RECORDS = {
     "joins.Eaten": ("fe: strand joins used need joined short", joins_Eaten),
     "ledger.Lump": ("fe: kind piece row strand metres stitches=", ledger_Lump),
     "ledger.RowYarn": ("fe: strand fixed unit entry shift loop", ledger_RowYarn),
-    "ledger.Rows": ("fe: piece item motif first rows reps part", ledger_Rows),
+    "ledger.Rows": ("fe: piece item motif first rows reps", ledger_Rows),
     "ledger.Spot": ("fe: where piece row stitch stitches before into part line= k=", ledger_Spot),
     "loop.Loop": ("fe: metres ground spread fabric", loop_Loop),
     "notes.JoinNote": ("fe: strand item joins", notes_JoinNote),
