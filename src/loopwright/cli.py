@@ -82,7 +82,14 @@ def main(argv: Sequence[str] | None = None) -> int:
     words = sys.argv[1:] if argv is None else list(argv)
     parser = _parser(words[0] if words else None)
     try:
-        args = parser.parse_args(words)
+        args, unknown = parser.parse_known_args(words)
+        if unknown:
+            # argparse would send the user to the help of all commands.
+            called = f"loopwright {args.command}" if args.command else "loopwright"
+            raise Usage(
+                f"“{named(' '.join(unknown))}” is no part of a call of {called}\n"
+                f"  try “{called} --help”"
+            )
         if args.command is None:
             parser.print_help(sys.stderr)
             return BAD_CALL
