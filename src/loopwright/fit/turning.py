@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from loopwright.check.checked import Checked
 from loopwright.count.measure import width_gauge
 from loopwright.fit.levers import CastLever, Lever, lever_for
+from loopwright.fit.note import Note
 from loopwright.fit.slots import Sheet
 from loopwright.fit.stops import Stops
 from loopwright.model.pattern import Piece, PieceRow, Work
@@ -59,10 +60,16 @@ def _turn(
         return False
     sheet.take(found.sheet)
     if lever.is_far(found):
-        where = f" in size {checked.pattern.sizes[size]}" if len(checked.pattern.sizes) > 1 else ""
+        sizes = checked.pattern.sizes
         notes.append(
-            f"no count of {piece.name.text} fits within half a repeat of that width{where}: "
-            f"the nearest is {found.widest:,} stitches, and the width would take {lever.wanted:.0f}"
+            Note(
+                "no count of {name} fits within half a repeat of that width{where}: the nearest is "
+                "{n} stitches, and the width would take {wanted}",
+                name=piece.name.text,
+                where=Note(" in size {size}", size=sizes[size]) if len(sizes) > 1 else "",
+                n=f"{found.widest:,}",
+                wanted=f"{lever.wanted:.0f}",
+            )
         )
     return True
 

@@ -191,6 +191,7 @@ class _Book:
                     tuple(rows),
                     chunk.reps,
                     chunk.part,
+                    event,
                 )
             )
         return True

@@ -824,6 +824,17 @@ def root(context, missing=missing):
                 yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_2_chart, environment.getattr(l_2_loop, 'index'), (3 if (environment.getattr(l_1_section, 'level') <= 2) else 4), t_16((undefined(name='doc') if l_0_doc is missing else l_0_doc), l_2_chart), _loop_vars=_loop_vars))
                 yield '\n'
         l_2_loop = l_2_chart = missing
+        def t_28(fiter):
+            for l_2_left in fiter:
+                if (environment.getattr(l_2_left, 'motif') in environment.getattr(l_1_section, 'motifs')):
+                    yield l_2_left
+        for l_2_left in t_28(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'uncharted')):
+            _loop_vars = {}
+            pass
+            yield '<p class="quiet reading">'
+            yield escape(environment.getattr(l_2_left, 'words'))
+            yield '</p>\n'
+        l_2_left = missing
         if environment.getattr(l_1_section, 'lines'):
             pass
             l_1_kept = t_11(l_1_section)
@@ -836,10 +847,10 @@ def root(context, missing=missing):
                 pass
                 yield '<li class="'
                 yield escape(environment.getattr(l_2_line, 'kind'))
-                yield escape((' change' if l_2_tag else cond_expr_undefined("the inline if-expression on line 251 in 'parts.html' evaluated to false and no else section was defined.")))
-                yield escape((' kept' if (environment.getattr(l_2_loop, 'index0') in (undefined(name='kept') if l_1_kept is missing else l_1_kept)) else cond_expr_undefined("the inline if-expression on line 251 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield escape((' change' if l_2_tag else cond_expr_undefined("the inline if-expression on line 254 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield escape((' kept' if (environment.getattr(l_2_loop, 'index0') in (undefined(name='kept') if l_1_kept is missing else l_1_kept)) else cond_expr_undefined("the inline if-expression on line 254 in 'parts.html' evaluated to false and no else section was defined.")))
                 yield '"'
-                yield escape((t_6(environment.getattr(l_2_line, 'text')) if (environment.getattr(l_2_line, 'kind') == 'note') else cond_expr_undefined("the inline if-expression on line 251 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield escape((t_6(environment.getattr(l_2_line, 'text')) if (environment.getattr(l_2_line, 'kind') == 'note') else cond_expr_undefined("the inline if-expression on line 254 in 'parts.html' evaluated to false and no else section was defined.")))
                 if (undefined(name='web') if l_2_web is missing else l_2_web):
                     pass
                     yield ' data-at="'
@@ -922,6 +933,6 @@ def root(context, missing=missing):
     l_1_loop = l_1_section = l_1_part = l_1_kept = missing
 
 blocks = {}
-debug_info = '1=146&2=151&3=156&6=171&7=180&8=184&9=188&10=193&11=199&16=211&18=216&21=219&22=223&24=229&26=243&27=250&34=279&35=283&37=289&38=303&39=316&40=328&41=332&44=337&45=340&46=346&51=360&53=382&54=387&62=424&65=426&66=432&67=435&69=439&70=442&72=446&74=449&75=452&77=456&78=459&83=467&85=470&86=472&87=475&88=478&90=480&91=485&96=490&99=493&101=502&102=507&108=525&109=529&113=533&114=536&116=539&117=542&118=545&124=551&125=553&128=556&129=559&132=570&133=572&136=575&137=577&138=579&140=581&142=584&143=586&144=591&146=594&149=597&151=606&152=611&160=639&161=641&162=646&164=649&165=651&166=653&167=655&169=658&171=660&173=664&174=668&181=674&183=677&185=679&187=683&188=687&195=701&197=704&198=707&200=711&201=714&203=717&204=719&206=721&208=730&209=735&213=753&214=756&221=761&223=764&224=766&225=770&226=773&227=775&232=780&233=785&234=788&235=795&236=797&237=800&239=809&242=814&243=817&244=819&247=822&248=824&250=828&251=833&252=846&253=853&254=859&255=861&256=866&258=870&259=875&261=894&262=898'
+debug_info = '1=146&2=151&3=156&6=171&7=180&8=184&9=188&10=193&11=199&16=211&18=216&21=219&22=223&24=229&26=243&27=250&34=279&35=283&37=289&38=303&39=316&40=328&41=332&44=337&45=340&46=346&51=360&53=382&54=387&62=424&65=426&66=432&67=435&69=439&70=442&72=446&74=449&75=452&77=456&78=459&83=467&85=470&86=472&87=475&88=478&90=480&91=485&96=490&99=493&101=502&102=507&108=525&109=529&113=533&114=536&116=539&117=542&118=545&124=551&125=553&128=556&129=559&132=570&133=572&136=575&137=577&138=579&140=581&142=584&143=586&144=591&146=594&149=597&151=606&152=611&160=639&161=641&162=646&164=649&165=651&166=653&167=655&169=658&171=660&173=664&174=668&181=674&183=677&185=679&187=683&188=687&195=701&197=704&198=707&200=711&201=714&203=717&204=719&206=721&208=730&209=735&213=753&214=756&221=761&223=764&224=766&225=770&226=773&227=775&232=780&233=785&234=788&235=795&236=797&237=800&239=809&242=814&243=817&244=819&247=822&248=830&250=833&251=835&253=839&254=844&255=857&256=864&257=870&258=872&259=877&261=881&262=886&264=905&265=909'
 
-MARK = '3.1.6 10406 fea5f478'
+MARK = '3.1.6 10529 e6b3be2f'
