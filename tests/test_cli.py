@@ -470,12 +470,12 @@ def test_doctor_does_not_miss_what_is_an_option(
 def test_doctor_names_what_is_missing(
     monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    from loopwright.edition import pdf
+    from loopwright.edition import engine
 
     def missing() -> None:
-        raise pdf.NativeLibrariesMissing
+        raise engine.NativeLibrariesMissing
 
-    monkeypatch.setattr(pdf, "load_weasyprint", missing)
+    monkeypatch.setattr(engine, "load_weasyprint", missing)
     assert cli.main(["doctor"]) == 2
     out = capsys.readouterr().out
     assert "MISSING  pango" in out and "install it with: " in out

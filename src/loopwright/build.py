@@ -2,18 +2,23 @@
 
 from __future__ import annotations
 
-from typing import Literal
+from contextlib import suppress
+from typing import TYPE_CHECKING, Literal
 
 from loopwright.check.checked import Checked
 from loopwright.edition.catalogue import Catalogue
 from loopwright.edition.direction import isolator
-from loopwright.edition.document import Document, Personal
-from loopwright.edition.errata import Change, with_errata
+from loopwright.edition.document import ClothPicture, Document, Personal
 from loopwright.edition.language import catalogue
-from loopwright.edition.pictures import with_pictures
+from loopwright.edition.pictures import cloth_picture, with_pictures
 from loopwright.edition.voice import Voice
 from loopwright.edition.words import make_document
 from loopwright.record import dataclass, replace
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+    from loopwright.edition.errata import Change
 
 KINDS = ("pdf", "html", "text", "spoken", "lesson")
 _PAGES = ("pdf", "html", "text")
@@ -57,8 +62,30 @@ def document_of(checked: Checked, options: BuildOptions) -> Document:
         Voice(options.words),
     )
     if options.changes is not None:
+        from loopwright.edition.errata import with_errata
+
         document = with_errata(document, options.changes)
     return replace(document, personal=options.personal)
+
+
+def has_cloth(options: BuildOptions) -> bool:
+    """Whether one of the editions shows the cloth."""
+    return not options.large and bool({"pdf", "html"} & set(options.kinds))
+
+
+def cloth_of(checked: Checked, options: BuildOptions) -> ClothPicture | None:
+    """The cloth that the editions show; None where it cannot be drawn."""
+    sizes = checked.pattern.sizes
+    size = 0 if options.size is None else sizes.index(options.size)
+    return cloth_picture(checked.pattern, checked.walks, size, options.words)
+
+
+def _make_ready() -> None:
+    """Load what sets the page, if it can be loaded, while there is something else to wait for."""
+    from loopwright.edition.engine import NativeLibrariesMissing, load_weasyprint
+
+    with suppress(NativeLibrariesMissing):
+        load_weasyprint()
 
 
 def _apart(checked: Checked, document: Document) -> Document:
@@ -75,24 +102,31 @@ def _bytes(checked: Checked, text: str) -> bytes:
 
 
 def build_editions(
-    checked: Checked, options: BuildOptions, name: str
+    checked: Checked,
+    options: BuildOptions,
+    name: str,
+    cloth: Callable[[], ClothPicture | None] | None = None,
 ) -> tuple[list[tuple[str, bytes]], list[str]]:
     """The editions as file names and bytes, and a line for each that could not be made.
 
-    An edition that fails for want of native libraries leaves the others whole.
+    An edition that fails for want of native libraries leaves the others whole. `cloth` gives the
+    picture of `cloth_of` where it is drawn elsewhere meanwhile.
     """
     if options.large:
         return _large(checked, options, name)
     document = document_of(checked, options)
-    if set(options.kinds) & {"pdf", "html"}:
+    if has_cloth(options):
+        if cloth is not None and "pdf" in options.kinds:
+            _make_ready()
         document = with_pictures(
-            document, checked.pattern, checked.walks, options.size, options.units
+            document, checked.pattern, checked.walks, options.size, options.units, cloth
         )
     made: list[tuple[str, bytes]] = []
     failed: list[str] = []
     for kind in options.kinds:
         if kind == "pdf":
-            from loopwright.edition.pdf import NativeLibrariesMissing, render_pdf
+            from loopwright.edition.engine import NativeLibrariesMissing
+            from loopwright.edition.pdf import render_pdf
 
             try:
                 made.append((f"{name}.pdf", render_pdf(_apart(checked, document), options.paper)))
@@ -126,7 +160,7 @@ def _pages_of_sizes(checked: Checked, options: BuildOptions, document: Document)
     for size in checked.pattern.sizes:
         alone = document_of(checked, replace(options, size=size))
         drawn = with_pictures(
-            alone, checked.pattern, checked.walks, size, options.units, document.cloth
+            alone, checked.pattern, checked.walks, size, options.units, lambda: document.cloth
         )
         out.append(drawn)
     return out
@@ -155,6 +189,8 @@ def _large(
         raise ValueError("a pattern with errors is never rendered")
     documents = _each_size(checked, options, options.counts, Large)
     if options.changes is not None:
+        from loopwright.edition.errata import with_errata
+
         documents[-1] = with_errata(documents[-1], options.changes)
     others = tuple(kind for kind in options.kinds if kind not in _PAGES)
     made, failed = build_editions(checked, replace(options, kinds=others, large=False), name)
@@ -166,7 +202,8 @@ def _large(
         if kind == "html":
             made.append((f"{name}-large.html", page.encode("utf-8")))
             continue
-        from loopwright.edition.pdf import NativeLibrariesMissing, pdf_of
+        from loopwright.edition.engine import NativeLibrariesMissing
+        from loopwright.edition.pdf import pdf_of
 
         try:
             made.append((f"{name}-large.pdf", pdf_of(page, options.paper)))

@@ -221,7 +221,7 @@ def warm_up(options: BuildOptions) -> None:
     _built(Job("first.loop", _FIRST, "first"), replace(options, kinds=("html", *pages)))
     if "pdf" in options.kinds:
         # Loaded, but no page is set here: that may start threads, which no fork takes along.
-        from loopwright.edition.pdf import NativeLibrariesMissing, load_weasyprint
+        from loopwright.edition.engine import NativeLibrariesMissing, load_weasyprint
 
         with suppress(NativeLibrariesMissing):
             load_weasyprint()

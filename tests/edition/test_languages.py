@@ -271,7 +271,7 @@ def test_no_edition_asks_for_a_message_in_vain(language: str, kind: str) -> None
 def test_no_schematic_asks_for_a_message_in_vain(
     language: str, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("loopwright.edition.pictures._cloth", lambda *_: None)
+    monkeypatch.setattr("loopwright.edition.pictures.cloth_picture", lambda *_: None)
     known = catalogue(language)
     messages = Missing(dict(known.messages))
     seen = 0

@@ -23,9 +23,10 @@ from fontTools.ttLib import TTFont
 from markupsafe import escape
 
 from loopwright.edition.document import Abbreviation, Document, Line, Section, Shade, Table
+from loopwright.edition.engine import NativeLibrariesMissing
 from loopwright.edition.html import render_html
-from loopwright.edition.pdf import NativeLibrariesMissing, _own_fonts_only, render_pdf
-from loopwright.edition.render import clean, colours, soft, template_folder
+from loopwright.edition.pdf import _own_fonts_only, render_pdf
+from loopwright.edition.render import boxes, clean, colours, soft, template_folder
 from loopwright.edition.text import render_text
 
 KELP, FOAM, DUNE = "#2f5d62", "#f4f1e8", "#c9a66b"
@@ -391,9 +392,13 @@ class Page(HTMLParser):
 @SAMPLES
 def test_html_asks_for_nothing_and_runs_nothing(make: Callable[[], Document]) -> None:
     page = Page(render_html(make()))
-    assert not {"script", "link", "img", "iframe", "object", "embed", "base", "form", "svg"} & set(
+    assert not {"script", "link", "img", "iframe", "object", "embed", "base", "form"} & set(
         page.tags
     )
+    # The only drawings are the boxes to tick, and all that they are made of is a path.
+    ticked = [count for part in make().sections for line in part.lines for count in boxes(line)]
+    drawn = [value for tag, name, value in page.attributes if (tag, name) == ("svg", "class")]
+    assert drawn == ["ticks"] * len(ticked) and page.tags.count("path") == len(ticked)
     for tag, name, value in page.attributes:
         assert not name.startswith("on"), (tag, name)
         assert name not in {"src", "srcset", "data", "action", "poster", "background"}
@@ -453,9 +458,12 @@ def test_html_tags_a_strand_with_its_letter_where_it_changes() -> None:
 
 
 def test_html_draws_a_box_for_each_repeat() -> None:
-    assert render_html(throw()).count('<span class="box') == 4 + 6 + 8
-    assert render_html(hat()).count('<span class="box') == 11
-    assert render_html(hostile()).count('<span class="box') == 0
+    def drawn(page: str) -> list[int]:
+        return [path.count("z") for path in re.findall(r'<svg class="ticks".* d="([^"]*)"/>', page)]
+
+    assert drawn(render_html(throw())) == [4, 6, 8]
+    assert drawn(render_html(hat())) == [11]
+    assert drawn(render_html(hostile())) == []
 
 
 def test_a_long_word_in_a_table_may_be_broken_and_stays_the_same_word() -> None:
@@ -685,7 +693,8 @@ def test_pdf_without_native_libraries_says_one_line_and_the_rest_still_works() -
         "import cffi, sys\n"
         "def refuse(*a, **k): raise OSError('cannot load library')\n"
         "cffi.FFI.dlopen = refuse\n"
-        "from loopwright.edition.pdf import NativeLibrariesMissing, render_pdf\n"
+        "from loopwright.edition.engine import NativeLibrariesMissing\n"
+        "from loopwright.edition.pdf import render_pdf\n"
         "import test_layout as t\n"
         "for paper in ('a4', 'letter'):\n"
         "    try: render_pdf(t.hat(), paper)\n"
@@ -715,9 +724,9 @@ def test_pdf_without_native_libraries_says_one_line_and_the_rest_still_works() -
 def test_the_install_command_is_the_platform_s_own(
     monkeypatch: pytest.MonkeyPatch, platform: str, tool: str | None, command: str
 ) -> None:
-    monkeypatch.setattr("loopwright.edition.pdf.sys.platform", platform)
+    monkeypatch.setattr("loopwright.edition.engine.sys.platform", platform)
     monkeypatch.setattr(
-        "loopwright.edition.pdf.shutil.which", lambda name: name if name == tool else None
+        "loopwright.edition.engine.shutil.which", lambda name: name if name == tool else None
     )
     assert str(NativeLibrariesMissing()).endswith(": " + command)
 

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import io
+import re
 from collections.abc import Callable
+from itertools import pairwise
 from pathlib import Path
 
 import pikepdf
@@ -16,6 +18,7 @@ from loopwright.edition.document import Document, Line, Section
 from loopwright.edition.indexed import indexed
 from loopwright.edition.render import boxes, kept_together, pairs, tens
 from loopwright.edition.skills import SKILLS, skill_of
+from loopwright.edition.ticks import ticks
 from loopwright.facts.yarns import yarn_weights
 from loopwright.model.stitch import trade_stitches
 from loopwright.notation.source import Source
@@ -130,6 +133,28 @@ def test_many_repeats_have_a_box_for_ten() -> None:
     assert boxes(repeat(34, 101)) == ()
     # One box each up to a hundred; beyond six hundred a row counter serves better.
     assert tens(repeat(100)) == () and boxes(repeat(100)) == (100,)
+
+
+@pytest.mark.parametrize("number", [1, 4, 5, 6, 39, 40, 41, 80, 97, 100])
+def test_a_box_is_drawn_for_each_time_in_fives_and_forties(number: int) -> None:
+    wide, high, view, path = ticks(number)
+    left, top, *size = (float(figure) for figure in view.split())
+    assert size == [wide * 10, high * 10], "a unit of the drawing is a tenth of a millimetre"
+    assert wide < 210 - 2 * 17 - 16, "A4 between its margins, behind the name of a size"
+    drawn = re.findall(r"M(\d+) (\d+)h(\d+)v(\d+)h-(\d+)z", path)
+    assert "".join(f"M{x} {y}h{a}v{b}h-{c}z" for x, y, a, b, c in drawn) == path
+    assert len({(x, y) for x, y, *_ in drawn}) == len(drawn) == number
+    assert len({side for _, _, *sides in drawn for side in sides}) == 1, "they are squares"
+    places = [(int(x), int(y), int(side)) for x, y, side, *_ in drawn]
+    assert all(left < x and x + side < left + size[0] for x, _, side in places)
+    assert all(top < y and y + side < top + size[1] for _, y, side in places)
+    assert places == sorted(places, key=lambda at: (at[1], at[0])), "ticked as one reads"
+    for after, (one, two) in enumerate(pairwise(places), start=1):
+        if after % 40 == 0:
+            assert two[0] == 0 and two[1] > one[1] + one[2]
+        else:
+            gap = two[0] - one[0] - one[2]
+            assert one[1] == two[1] and (gap > 10 if after % 5 == 0 else 0 < gap < 10)
     assert tens(repeat(600)) and not tens(repeat(601))
     assert tens(repeat(10**9, 3)) == () and tens(repeat()) == ()
 

@@ -18,16 +18,11 @@ from PIL import Image
 from loopwright.build import BuildOptions, build_editions, document_of
 from loopwright.compile import check_source
 from loopwright.edition.document import Document
+from loopwright.edition.engine import load_weasyprint
 from loopwright.edition.html import render_html
 from loopwright.edition.indexed import blank, indexed
-from loopwright.edition.pdf import (
-    for_paper,
-    html_of,
-    load_weasyprint,
-    parted,
-    pdf_of,
-    render_pdf,
-)
+from loopwright.edition.lean import for_page, names_in
+from loopwright.edition.pdf import html_of, parted, pdf_of, render_pdf
 from loopwright.edition.pictures import with_pictures
 from loopwright.notation.source import Source
 
@@ -43,22 +38,14 @@ def hat() -> Document:
     )  # fmt: skip
 
 
-def test_the_style_for_screens_alone_is_left_out_on_paper() -> None:
-    css = (
-        "\na { b: c }\n@media screen { x { y: z } p { q: r } }\n@page { margin: 0 }\n"
-        "@media screen and (min-width: 1rem) {\n  d { e: f }\n}\n@media print { g { h: i } }\n"
-    )
-    assert for_paper(css) == (
-        "\na { b: c }\n\n@page { margin: 0 }\n\n@media print { g { h: i } }\n"
-    )
+def test_a_page_is_parted_from_its_style() -> None:
     whole = render_html(hat())
     page, style = parted(whole)
     assert style and page.replace("</head>", f"<style>{style}</style>\n</head>").split() == (
         whole.split()
     )
-    lean = for_paper(style)
+    lean = for_page(style, names_in(page))
     assert "@media screen" in style and "@media screen" not in lean
-    assert lean.count("{") == lean.count("}")
     assert lean.count("@media print") == style.count("@media print") > 0
     assert parted("<p>plain") == ("<p>plain", "")
 
@@ -162,7 +149,8 @@ def test_without_harfbuzz_subset_fonttools_is_loaded_after_all() -> None:
     """As on a machine with an old HarfBuzz: the tools that were put off make the PDF's fonts."""
     probe = (
         "import sys\n"
-        "from loopwright.edition.pdf import load_weasyprint, pdf_of\n"
+        "from loopwright.edition.engine import load_weasyprint\n"
+        "from loopwright.edition.pdf import pdf_of\n"
         "load_weasyprint()\n"
         "assert 'fontTools.subset' not in sys.modules\n"
         "from weasyprint.pdf import fonts\n"

@@ -325,9 +325,7 @@ def test_a_readers_edition_is_in_the_language_of_its_pages(
     mine = page.split(" / The wording")[0]
     for text in said:
         assert text in mine
-    english = (
-        r"\b(stitches|rows|rounds|gauge|width|length|needles?|yarn|usual|around|new)\b"
-    )
+    english = r"\b(stitches|rows|rounds|gauge|width|length|needles?|yarn|usual|around|new)\b"
     assert not re.search(english, mine, re.IGNORECASE)
 
 

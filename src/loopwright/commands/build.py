@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import argparse
+from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from loopwright.check.checked import Checked
+from loopwright.commands.alongside import alongside
 from loopwright.commands.border import BAD_CALL, BAD_PATTERN, OK, Usage, report, say, tell
 from loopwright.commands.measures import at_measures, wish_options
 from loopwright.compile import check_source
@@ -16,7 +18,7 @@ from loopwright.record import replace
 
 if TYPE_CHECKING:
     from loopwright.build import BuildOptions
-    from loopwright.edition.document import Personal
+    from loopwright.edition.document import ClothPicture, Personal
     from loopwright.edition.errata import Change
 
 HELP = "check a source, then make its editions"
@@ -150,12 +152,33 @@ def run(args: argparse.Namespace) -> int:
         checked, personal = made_to_measure
         options = replace(options, personal=personal)
         name += "-personal"
-    made, failed = build_editions(checked, options, name)
+    made, failed = build_editions(checked, options, name, _cloth(checked, options))
     for suffix, data in made:
         tell(named(str(write_inside(Path(args.out), suffix, data))))
     for message in failed:
         say(f"loopwright: {message}")
     return BAD_CALL if failed else OK
+
+
+def _cloth(checked: Checked, options: BuildOptions) -> Callable[[], ClothPicture | None] | None:
+    """The picture of the cloth, drawn by a second process while this one makes the words."""
+    from loopwright.build import cloth_of, has_cloth
+    from loopwright.edition.document import ClothPicture
+
+    if not has_cloth(options):
+        return None
+
+    def draw() -> tuple[str, int, int, str] | None:
+        made = cloth_of(checked, options)
+        return None if made is None else (made.src, made.width, made.height, made.words)
+
+    wait = alongside(draw)
+
+    def give() -> ClothPicture | None:
+        drawn = wait()
+        return None if drawn is None else ClothPicture(*drawn)
+
+    return give
 
 
 def _is_personal(args: argparse.Namespace) -> bool:

@@ -78,7 +78,11 @@ def _scheduler() -> Finding:
 
 def _native() -> Finding:
     """The libraries under the PDF, loaded as the PDF edition loads them."""
-    from loopwright.edition.pdf import NativeLibrariesMissing, install_command, load_weasyprint
+    from loopwright.edition.engine import (
+        NativeLibrariesMissing,
+        install_command,
+        load_weasyprint,
+    )
 
     try:
         load_weasyprint()

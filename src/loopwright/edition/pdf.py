@@ -1,30 +1,20 @@
-"""The PDF edition: the HTML page set on paper with the bundled fonts.
-
-WeasyPrint and its native libraries are loaded only when a PDF is asked for.
-"""
+"""The PDF edition: the HTML page set on paper with the bundled fonts."""
 
 from __future__ import annotations
 
 import contextlib
-import ctypes.util
-import gc
-import importlib
-import importlib.util
-import io
 import logging
 import re
 import shutil
-import sys
-import threading
-import warnings
 from base64 import b64decode
-from functools import cache
-from types import MappingProxyType, ModuleType
+from types import MappingProxyType
 from typing import TYPE_CHECKING, Any, Literal
 from xml.etree import ElementTree
 
+from loopwright.edition.engine import load_weasyprint, no_collecting, own_style
 from loopwright.edition.html import render_html
 from loopwright.edition.indexed import Indexed, blank, indexed, keep_indexed
+from loopwright.edition.lean import for_page, names_in
 from loopwright.edition.margins import margins_as_artifacts
 from loopwright.edition.render import template_folder
 
@@ -46,8 +36,6 @@ _FACES = (
 )
 _PAPER = {"a4": "A4", "letter": "letter"}
 _BAND = re.compile(r'<rect class="row"[^>]*/>')
-_SCREEN = "@media screen"
-_BRACE = re.compile(r"[{}]")
 # No value of an attribute holds a bare ">": the templates escape it.
 _VOID = re.compile(r"<((?:meta|img|wbr)\b[^>]*)>")
 _PNG = "data:image/png;base64,"
@@ -70,16 +58,6 @@ _CLOSER = """@media print {
 }
 @page { margin: 13mm 17mm 17mm 17mm; }
 """
-_IMPORT_LOCK = threading.Lock()
-
-
-class NativeLibrariesMissing(RuntimeError):
-    """WeasyPrint is there but Pango and its companions are not. Its one line says the way out."""
-
-    def __init__(self) -> None:
-        super().__init__(
-            f"a PDF needs the Pango text libraries, which are not installed: {install_command()}"
-        )
 
 
 def render_pdf(doc: Document, paper: Literal["a4", "letter"]) -> bytes:
@@ -117,7 +95,7 @@ def pdf_of(
         known[f"{_PICTURE_SCHEME}{number}"] = data
         page = page.replace(picture, f"{_PICTURE_SCHEME}{number}")
     weasyprint = load_weasyprint()
-    with _quiet(), _no_collecting():
+    with _quiet(), no_collecting():
         from weasyprint.text.fonts import FontConfiguration
 
         fonts = FontConfiguration()
@@ -128,15 +106,16 @@ def pdf_of(
                 return weasyprint.CSS(string=css, font_config=fonts, url_fetcher=fetcher)
 
             bare, css = parted(page)
-            styles = [read(for_paper(css) + _paper_style(paper))]
-            html = html_of(bare, fetcher)
+            names = names_in(bare)
+            styles = [read(for_page(css, names) + _paper_style(paper))]
+            html = html_of(bare, fetcher, for_page(own_style(), names, css))
 
             def laid_out() -> Any:
                 return html.render(stylesheets=styles, font_config=fonts, pdf_variant="pdf/ua-1")
 
             document = laid_out()
             if closer and is_nearly_empty(document.pages):
-                styles.append(read(closer))
+                styles.append(read(for_page(closer, names)))
                 tried = laid_out()
                 document = tried if len(tried.pages) < len(document.pages) else document
 
@@ -159,25 +138,9 @@ def parted(page: str) -> tuple[str, str]:
     return page[:start] + page[end + len("</style>") :], page[start + len("<style>") : end]
 
 
-def for_paper(css: str) -> str:
-    """A style without what is for screens alone, which WeasyPrint would read to the end and then
-    put aside."""
-    out: list[str] = []
-    done = 0
-    while (start := css.find(_SCREEN, done)) >= 0:
-        out.append(css[done:start])
-        depth, done = 1, css.index("{", start) + 1
-        while depth:
-            brace = _BRACE.search(css, done)
-            if brace is None:
-                raise ValueError("the style sheet has a brace that is not closed")
-            depth += 1 if brace[0] == "{" else -1
-            done = brace.end()
-    return "".join((*out, css[done:]))
-
-
-def html_of(page: str, fetcher: Any) -> Any:
-    """A page of our own templates as WeasyPrint's HTML.
+def html_of(page: str, fetcher: Any, usual: str = "") -> Any:
+    """A page of our own templates as WeasyPrint's HTML. `usual` is the style of the elements by
+    themselves, where all of WeasyPrint's own is not asked for.
 
     The templates close every element, so that but for the elements that have no end the page is
     XML as well, which Python's own parser reads in a twentieth of the time. A page that is no XML
@@ -185,6 +148,7 @@ def html_of(page: str, fetcher: Any) -> Any:
     """
     import weasyprint
     from cssselect2 import ElementWrapper  # type: ignore[import-untyped]
+    from weasyprint.css.counters import CounterStyle
 
     class Page(weasyprint.HTML):  # type: ignore[misc]
         def __init__(self) -> None:
@@ -199,6 +163,15 @@ def html_of(page: str, fetcher: Any) -> Any:
             self.wrapper_element = ElementWrapper.from_html_root(root, content_language=None)
             self.etree_element = root
 
+        def _ua_stylesheets(self, forms: bool = False) -> Any:
+            return [sheet] if usual else super()._ua_stylesheets(forms)
+
+        def _ua_counter_style(self) -> Any:
+            return [marks.copy()] if usual else super()._ua_counter_style()
+
+    if usual:
+        marks = CounterStyle()
+        sheet = weasyprint.CSS(string=usual, counter_style=marks, url_fetcher=fetcher)
     return Page()
 
 
@@ -282,153 +255,3 @@ def _quiet() -> Iterator[None]:
     finally:
         for logger, level in zip(loggers, levels, strict=True):
             logger.setLevel(level)
-
-
-@contextlib.contextmanager
-def _no_collecting() -> Iterator[None]:
-    """Keep the garbage collector out of a layout: a sixth of its time went into walks over boxes
-    that are all still in use. What one page leaves is collected soon after."""
-    if not gc.isenabled():
-        yield
-        return
-    gc.disable()
-    try:
-        yield
-    finally:
-        gc.enable()
-
-
-@cache
-def load_weasyprint() -> ModuleType:
-    """Import WeasyPrint; raise NativeLibrariesMissing where a native library does not load."""
-    with _IMPORT_LOCK:
-        loaded = set(sys.modules)
-        # On Linux WeasyPrint first asks ctypes for each library (which runs ldconfig or a
-        # compiler, about 140 ms in all) and then loads it by its file name, which is enough.
-        for look_up in (False, True) if sys.platform == "linux" else (True,):
-            try:
-                made = _import_weasyprint(look_up)
-                _name_types()
-                return made
-            except OSError:
-                for name in set(sys.modules) - loaded:
-                    if name.partition(".")[0] == "weasyprint":
-                        del sys.modules[name]
-        raise NativeLibrariesMissing from None
-
-
-def _import_weasyprint(look_up: bool) -> ModuleType:
-    find_library = ctypes.util.find_library
-    this_thread = threading.get_ident()
-
-    def answer_others(name: str) -> str | None:
-        return None if threading.get_ident() == this_thread else find_library(name)
-
-    if not look_up:
-        ctypes.util.find_library = answer_others
-    try:
-        # Where a library is missing, WeasyPrint prints a banner on standard output.
-        with (
-            contextlib.redirect_stdout(io.StringIO()),
-            warnings.catch_warnings(action="ignore"),
-            _no_collecting(),
-            _put_off("fontTools.subset", "fontTools.varLib.instancer"),
-        ):
-            import weasyprint
-    finally:
-        ctypes.util.find_library = find_library
-    module: ModuleType = weasyprint
-    return module
-
-
-_TYPES = (
-    "char", "unsigned int", "FcChar8 *", "PangoFcFontMap", "PangoRectangle", "PangoLogAttr",
-    "hb_tag_t", "hb_codepoint_t",
-)  # fmt: skip
-"""What WeasyPrint makes pointers to and arrays of."""
-_ARRAY = re.compile(r"(.*\w) ?\[(\d*)\]")
-
-
-def _name_types() -> None:
-    """Find the types of C that WeasyPrint will name, all at once.
-
-    cffi parses the name of a type with every known name of a type before it, some ten milliseconds
-    each, and an array of each length has a name of its own. Where cffi keeps its types otherwise
-    than it did, nothing is changed.
-    """
-    try:
-        from _cffi_backend import new_array_type
-        from weasyprint.text.ffi import ffi
-
-        parts = "".join(f"{name} *f{at};" for at, name in enumerate(_TYPES))
-        ffi.cdef(f"struct loopwright_types {{ {parts} }};")
-        pointers = {
-            name: field.type
-            for name, (_, field) in zip(
-                _TYPES, ffi.typeof("struct loopwright_types").fields, strict=True
-            )
-        }
-
-        class Known(dict[str, Any]):
-            def __missing__(self, text: str) -> Any:
-                array = _ARRAY.fullmatch(text)
-                if array is None or array[1] not in pointers:
-                    raise KeyError(text)
-                length = int(array[2]) if array[2] else None
-                found = self[text] = (new_array_type(pointers[array[1]], length), False)
-                return found
-
-        known = Known(ffi._parsed_types)
-        for name, pointer in pointers.items():
-            known[f"{name}*" if name.endswith("*") else f"{name} *"] = (pointer, False)
-        ffi._parsed_types = known
-    except Exception as error:
-        logging.getLogger(__name__).debug("types of C are found one by one: %s", error)
-
-
-@contextlib.contextmanager
-def _put_off(*names: str) -> Iterator[None]:
-    """Have modules that are imported meanwhile loaded only when something in them is called.
-
-    WeasyPrint subsets fonts with HarfBuzz; for machines without it, it imports the tools that can
-    do the same in Python, a quarter of its own start. Each name stands for its module until then;
-    a function of it loads the module when it is called.
-    """
-    waiting = [name for name in names if name not in sys.modules]
-    for name in waiting:
-        sys.modules[name] = _Later(name)
-    try:
-        yield
-    finally:
-        for name in waiting:
-            if isinstance(sys.modules.get(name), _Later):
-                del sys.modules[name]
-
-
-class _Later(ModuleType):
-    """A module that is loaded when a function of it is called."""
-
-    def __getattr__(self, name: str) -> Any:
-        if name.startswith("__"):
-            raise AttributeError(name)
-
-        def call(*args: Any, **words: Any) -> Any:
-            return getattr(importlib.import_module(self.__name__), name)(*args, **words)
-
-        return call
-
-
-def install_command() -> str:
-    """The command that installs the libraries, by platform.
-
-    Source: WeasyPrint's documentation, "First steps"; the Debian names as measured on Debian 12.
-    """
-    if sys.platform == "darwin":
-        return "brew install pango"
-    if sys.platform == "win32":
-        return "in an MSYS2 shell, pacman -S mingw-w64-x86_64-pango"
-    if shutil.which("dnf"):
-        return "dnf install pango"
-    if shutil.which("apt-get") or shutil.which("apt"):
-        return "apt install libpango-1.0-0 libpangoft2-1.0-0 libharfbuzz-subset0"
-    return "install Pango with your package manager (apt, dnf and brew call it pango)"

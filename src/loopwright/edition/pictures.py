@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from base64 import b64encode
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from loopwright.count.walk import Walk
+from loopwright.edition.catalogue import ENGLISH, Catalogue
 from loopwright.edition.chart_words import PageWords, left_words
 from loopwright.edition.document import (
     ChartPicture,
@@ -66,11 +67,11 @@ def with_pictures(
     walks: tuple[Walk, ...],
     size: str | None = None,
     units: str | None = None,
-    cloth: ClothPicture | None = None,
+    cloth: Callable[[], ClothPicture | None] | None = None,
 ) -> Document:
     """The document with its pictures, for the sizes that its words are for.
 
-    `cloth` is a picture of the cloth that was drawn before (None: it is drawn).
+    `cloth` gives a picture of the cloth that is drawn elsewhere (None: it is drawn here).
     """
     sizes = tuple(range(len(pattern.sizes))) if size is None else (pattern.sizes.index(size),)
     charts, left = charts_of(pattern, walks, sizes)
@@ -83,7 +84,7 @@ def with_pictures(
         schematics=tuple(
             _schematic(found, inches_first, words) for found in schematics_of(pattern, walks, sizes)
         ),
-        cloth=cloth or _cloth(pattern, walks, sizes[0], words),
+        cloth=cloth() if cloth else cloth_picture(pattern, walks, sizes[0], document.catalogue),
     )
 
 
@@ -145,16 +146,17 @@ def _schematic(found: Schematic, inches_first: bool, words: PageWords) -> Schema
     return SchematicPicture(found.title, drawn, table, note)
 
 
-def _cloth(
-    pattern: Pattern, walks: Sequence[Walk], size: int, words: PageWords
+def cloth_picture(
+    pattern: Pattern, walks: Sequence[Walk], size: int, words: Catalogue = ENGLISH
 ) -> ClothPicture | None:
-    """The largest piece; None where it is too large to be drawn, or there is none."""
+    """The cloth of the largest piece; None where it is too large to be drawn, or there is none."""
     mine = [walk for walk in walks if walk.size == size and walk.rows]
     if not mine:
         return None
     walk = max(mine, key=lambda w: w.widest * w.rows)
     try:
-        fabric = fabric_of(pattern, walk, wide=_CLOTH_PIXELS, palette=_CLOTH_COLOURS, told=words)
+        told = PageWords(words)
+        fabric = fabric_of(pattern, walk, wide=_CLOTH_PIXELS, palette=_CLOTH_COLOURS, told=told)
     except (TooLarge, NotOneCloth):
         return None
     data = b64encode(fabric.png).decode("ascii")

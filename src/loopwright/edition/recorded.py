@@ -400,6 +400,21 @@ def large_Block(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
+def lean_Names(given):
+    def __init__(self, tags, classes, ids, attributes):
+        put(self, 'tags', tags)
+        put(self, 'classes', classes)
+        put(self, 'ids', ids)
+        put(self, 'attributes', attributes)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.tags, self.classes, self.ids, self.attributes) == (other.tags, other.classes, other.ids, other.attributes)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.tags, self.classes, self.ids, self.attributes))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
 def lesson_Lesson(given):
     def __init__(self, title, size, ready, techniques, points, abbreviations, notices, catalogue):
         put(self, 'title', title)
@@ -570,6 +585,7 @@ RECORDS = {
     "follow.Follower": ("e: steps~default_factory round= _printed~default_factory _kept~default_factory", follow_Follower),
     "indexed.Indexed": ("fe: width height bits table data", indexed_Indexed),
     "large.Block": ("fe: kind text label= level= anchor=", large_Block),
+    "lean.Names": ("fe: tags classes ids attributes", lean_Names),
     "lesson.Lesson": ("fe: title size ready techniques points abbreviations notices catalogue", lesson_Lesson),
     "phrases.FillTimes": ("fe: sizes repeats", phrases_FillTimes),
     "pitfalls.Point": ("fe: where text", pitfalls_Point),

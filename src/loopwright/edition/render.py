@@ -15,6 +15,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 
 from loopwright.edition.catalogue import Catalogue
 from loopwright.edition.direction import cut, direction, joined
+from loopwright.edition.ticks import ticks
 from loopwright.record import names_of, replace
 
 if TYPE_CHECKING:
@@ -58,6 +59,7 @@ HEADINGS = {
     "meaning": "Meaning",
     "schematic": "Schematic",
     "personal": "Your copy",
+    "boxes": "Boxes to tick, one for each time",
     "asked": "You asked for",
     "made_for": "It was made for",
     "changed": "What changed",
@@ -354,5 +356,6 @@ def environment() -> Environment:
         strand_column=strand_column,
         tagged=tagged,
         tens=tens,
+        ticks=ticks,
     )
     return env

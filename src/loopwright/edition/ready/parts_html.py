@@ -16,149 +16,149 @@ def root(context, missing=missing):
     l_0_heading = resolve('heading')
     l_0_swatch = l_0_listed = l_0_finished_table = l_0_chart_note = l_0_charted = missing
     try:
-        t_1 = environment.filters['batch']
+        t_1 = environment.filters['boxes']
     except KeyError:
         @internalcode
         def t_1(*unused):
-            raise TemplateRuntimeError("No filter named 'batch' found.")
+            raise TemplateRuntimeError("No filter named 'boxes' found.")
     try:
-        t_2 = environment.filters['boxes']
+        t_2 = environment.filters['charts_apart']
     except KeyError:
         @internalcode
         def t_2(*unused):
-            raise TemplateRuntimeError("No filter named 'boxes' found.")
+            raise TemplateRuntimeError("No filter named 'charts_apart' found.")
     try:
-        t_3 = environment.filters['charts_apart']
+        t_3 = environment.filters['colours']
     except KeyError:
         @internalcode
         def t_3(*unused):
-            raise TemplateRuntimeError("No filter named 'charts_apart' found.")
+            raise TemplateRuntimeError("No filter named 'colours' found.")
     try:
-        t_4 = environment.filters['colours']
+        t_4 = environment.filters['cut']
     except KeyError:
         @internalcode
         def t_4(*unused):
-            raise TemplateRuntimeError("No filter named 'colours' found.")
+            raise TemplateRuntimeError("No filter named 'cut' found.")
     try:
-        t_5 = environment.filters['cut']
+        t_5 = environment.filters['dir_of']
     except KeyError:
         @internalcode
         def t_5(*unused):
-            raise TemplateRuntimeError("No filter named 'cut' found.")
+            raise TemplateRuntimeError("No filter named 'dir_of' found.")
     try:
-        t_6 = environment.filters['dir_of']
+        t_6 = environment.filters['drawing']
     except KeyError:
         @internalcode
         def t_6(*unused):
-            raise TemplateRuntimeError("No filter named 'dir_of' found.")
+            raise TemplateRuntimeError("No filter named 'drawing' found.")
     try:
-        t_7 = environment.filters['drawing']
+        t_7 = environment.filters['halves']
     except KeyError:
         @internalcode
         def t_7(*unused):
-            raise TemplateRuntimeError("No filter named 'drawing' found.")
+            raise TemplateRuntimeError("No filter named 'halves' found.")
     try:
-        t_8 = environment.filters['halves']
+        t_8 = environment.filters['hang']
     except KeyError:
         @internalcode
         def t_8(*unused):
-            raise TemplateRuntimeError("No filter named 'halves' found.")
+            raise TemplateRuntimeError("No filter named 'hang' found.")
     try:
-        t_9 = environment.filters['hang']
+        t_9 = environment.filters['join']
     except KeyError:
         @internalcode
         def t_9(*unused):
-            raise TemplateRuntimeError("No filter named 'hang' found.")
+            raise TemplateRuntimeError("No filter named 'join' found.")
     try:
-        t_10 = environment.filters['join']
+        t_10 = environment.filters['kept_together']
     except KeyError:
         @internalcode
         def t_10(*unused):
-            raise TemplateRuntimeError("No filter named 'join' found.")
+            raise TemplateRuntimeError("No filter named 'kept_together' found.")
     try:
-        t_11 = environment.filters['kept_together']
+        t_11 = environment.filters['length']
     except KeyError:
         @internalcode
         def t_11(*unused):
-            raise TemplateRuntimeError("No filter named 'kept_together' found.")
+            raise TemplateRuntimeError("No filter named 'length' found.")
     try:
-        t_12 = environment.filters['length']
+        t_12 = environment.filters['list']
     except KeyError:
         @internalcode
         def t_12(*unused):
-            raise TemplateRuntimeError("No filter named 'length' found.")
+            raise TemplateRuntimeError("No filter named 'list' found.")
     try:
-        t_13 = environment.filters['list']
+        t_13 = environment.filters['measures']
     except KeyError:
         @internalcode
         def t_13(*unused):
-            raise TemplateRuntimeError("No filter named 'list' found.")
+            raise TemplateRuntimeError("No filter named 'measures' found.")
     try:
-        t_14 = environment.filters['measures']
+        t_14 = environment.filters['pairs']
     except KeyError:
         @internalcode
         def t_14(*unused):
-            raise TemplateRuntimeError("No filter named 'measures' found.")
+            raise TemplateRuntimeError("No filter named 'pairs' found.")
     try:
-        t_15 = environment.filters['pairs']
+        t_15 = environment.filters['reads_first']
     except KeyError:
         @internalcode
         def t_15(*unused):
-            raise TemplateRuntimeError("No filter named 'pairs' found.")
+            raise TemplateRuntimeError("No filter named 'reads_first' found.")
     try:
-        t_16 = environment.filters['reads_first']
+        t_16 = environment.filters['selectattr']
     except KeyError:
         @internalcode
         def t_16(*unused):
-            raise TemplateRuntimeError("No filter named 'reads_first' found.")
+            raise TemplateRuntimeError("No filter named 'selectattr' found.")
     try:
-        t_17 = environment.filters['selectattr']
+        t_17 = environment.filters['shade_columns']
     except KeyError:
         @internalcode
         def t_17(*unused):
-            raise TemplateRuntimeError("No filter named 'selectattr' found.")
+            raise TemplateRuntimeError("No filter named 'shade_columns' found.")
     try:
-        t_18 = environment.filters['shade_columns']
+        t_18 = environment.filters['soft']
     except KeyError:
         @internalcode
         def t_18(*unused):
-            raise TemplateRuntimeError("No filter named 'shade_columns' found.")
+            raise TemplateRuntimeError("No filter named 'soft' found.")
     try:
-        t_19 = environment.filters['soft']
+        t_19 = environment.filters['strand_column']
     except KeyError:
         @internalcode
         def t_19(*unused):
-            raise TemplateRuntimeError("No filter named 'soft' found.")
+            raise TemplateRuntimeError("No filter named 'strand_column' found.")
     try:
-        t_20 = environment.filters['strand_column']
+        t_20 = environment.filters['tagged']
     except KeyError:
         @internalcode
         def t_20(*unused):
-            raise TemplateRuntimeError("No filter named 'strand_column' found.")
+            raise TemplateRuntimeError("No filter named 'tagged' found.")
     try:
-        t_21 = environment.filters['tagged']
+        t_21 = environment.filters['tens']
     except KeyError:
         @internalcode
         def t_21(*unused):
-            raise TemplateRuntimeError("No filter named 'tagged' found.")
+            raise TemplateRuntimeError("No filter named 'tens' found.")
     try:
-        t_22 = environment.filters['tens']
+        t_22 = environment.filters['ticks']
     except KeyError:
         @internalcode
         def t_22(*unused):
-            raise TemplateRuntimeError("No filter named 'tens' found.")
+            raise TemplateRuntimeError("No filter named 'ticks' found.")
     pass
     def macro(l_1_values):
         t_23 = []
         if l_1_values is missing:
             l_1_values = undefined("parameter 'values' was not provided", name='values')
         pass
-        if t_4(l_1_values):
+        if t_3(l_1_values):
             pass
             t_23.append(
                 '<span class="swatch" aria-hidden="true">',
             )
-            for l_2_value in t_4(l_1_values):
+            for l_2_value in t_3(l_1_values):
                 _loop_vars = {}
                 pass
                 t_23.extend((
@@ -201,9 +201,9 @@ def root(context, missing=missing):
                 pass
                 t_24.extend((
                     '<p',
-                    escape(t_6(l_2_item)),
+                    escape(t_5(l_2_item)),
                     '>',
-                    escape(t_14(l_2_item, (undefined(name='web') if l_2_web is missing else l_2_web))),
+                    escape(t_13(l_2_item, (undefined(name='web') if l_2_web is missing else l_2_web))),
                     '</p>\n',
                 ))
             l_2_item = l_2_web = missing
@@ -237,7 +237,7 @@ def root(context, missing=missing):
             pass
             t_25.extend((
                 '<th scope="col">',
-                escape(t_14(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web))),
+                escape(t_13(t_18(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web))),
                 '</th>',
             ))
         l_2_cell = l_2_web = missing
@@ -260,14 +260,14 @@ def root(context, missing=missing):
                     pass
                     t_25.extend((
                         '<th scope="row">',
-                        escape(t_14(t_19(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
+                        escape(t_13(t_18(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
                         '</th>',
                     ))
                 else:
                     pass
                     t_25.extend((
                         '<td>',
-                        escape(t_14(t_19(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
+                        escape(t_13(t_18(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
                         '</td>',
                     ))
             l_3_loop = l_3_cell = l_3_web = missing
@@ -285,8 +285,8 @@ def root(context, missing=missing):
         t_26 = []
         pass
         t_26.extend((
-            escape((environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note') if t_13(context.eval_ctx, t_17(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'sided')) else environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note_round'))),
-            escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_frame'), )) if t_13(context.eval_ctx, t_17(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'framed')) else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
+            escape((environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note') if t_12(context.eval_ctx, t_16(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'sided')) else environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note_round'))),
+            escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_frame'), )) if t_12(context.eval_ctx, t_16(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'framed')) else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
         ))
         return concat(t_26)
     context.exported_vars.add('chart_note')
@@ -306,7 +306,7 @@ def root(context, missing=missing):
         t_27.extend((
             '<div class="charted',
             escape((' wide-chart' if environment.getattr(l_1_chart, 'wide') else cond_expr_undefined("the inline if-expression on line 38 in 'parts.html' evaluated to false and no else section was defined."))),
-            escape((' long-chart' if (t_12(environment.getattr(l_1_chart, 'strips')) > 1) else cond_expr_undefined("the inline if-expression on line 38 in 'parts.html' evaluated to false and no else section was defined."))),
+            escape((' long-chart' if (t_11(environment.getattr(l_1_chart, 'strips')) > 1) else cond_expr_undefined("the inline if-expression on line 38 in 'parts.html' evaluated to false and no else section was defined."))),
             '"',
         ))
         if (undefined(name='web') if l_1_web is missing else l_1_web):
@@ -356,7 +356,7 @@ def root(context, missing=missing):
                     '</p>',
                 ))
             t_27.extend((
-                escape(t_7(l_2_strip)),
+                escape(t_6(l_2_strip)),
                 '</div>\n',
             ))
         l_2_part = l_2_strip = missing
@@ -389,7 +389,7 @@ def root(context, missing=missing):
             pass
             t_27.extend((
                 '<tr><td>',
-                escape(t_7(environment.getattr(l_2_line, 'svg'))),
+                escape(t_6(environment.getattr(l_2_line, 'svg'))),
                 '</td>',
             ))
             if (not environment.getattr(l_1_chart, 'sided')):
@@ -399,7 +399,7 @@ def root(context, missing=missing):
                     escape((environment.getattr(l_2_line, 'rs') or environment.getattr(l_2_line, 'ws'))),
                     '</td>',
                 ))
-            elif ((environment.getattr(l_2_line, 'rs') == environment.getattr(l_2_line, 'ws')) or (t_12(environment.getattr(l_2_line, 'rs')) > 40)):
+            elif ((environment.getattr(l_2_line, 'rs') == environment.getattr(l_2_line, 'ws')) or (t_11(environment.getattr(l_2_line, 'rs')) > 40)):
                 pass
                 t_27.extend((
                     '<td colspan="2">',
@@ -428,9 +428,9 @@ def root(context, missing=missing):
     yield '<div class="front'
     yield escape((' pictured' if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth') else cond_expr_undefined("the inline if-expression on line 62 in 'parts.html' evaluated to false and no else section was defined.")))
     yield '">\n<div class="told">\n<header class="cover">\n<h1'
-    yield escape(t_6(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title')))
+    yield escape(t_5(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title')))
     yield ' data-short="'
-    yield escape(t_5(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'), 48))
+    yield escape(t_4(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'), 48))
     yield '">'
     yield escape(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'title'))
     yield '</h1>\n'
@@ -444,7 +444,7 @@ def root(context, missing=missing):
     if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'summary'):
         pass
         yield '<p class="summary"'
-        yield escape(t_6(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'summary')))
+        yield escape(t_5(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'summary')))
         yield '>'
         yield escape(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'summary'))
         yield '</p>\n'
@@ -463,9 +463,9 @@ def root(context, missing=missing):
             yield '<span class="key"><b>'
             yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'sizes'))
             yield '</b> <span class="sizes" data-short="'
-            yield escape(t_5(t_10(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '), 36))
+            yield escape(t_4(t_9(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '), 36))
             yield '">'
-            yield escape(t_10(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '))
+            yield escape(t_9(context.eval_ctx, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), ', '))
             yield '</span></span>\n'
         yield '</p>\n'
     yield '</header>\n'
@@ -487,7 +487,7 @@ def root(context, missing=missing):
                     _loop_vars = {}
                     pass
                     yield '<li>'
-                    yield escape(t_14(l_2_text, (undefined(name='web') if l_2_web is missing else l_2_web)))
+                    yield escape(t_13(l_2_text, (undefined(name='web') if l_2_web is missing else l_2_web)))
                     yield '</li>\n'
                 l_2_text = l_2_web = missing
                 yield '</ul>\n'
@@ -499,7 +499,7 @@ def root(context, missing=missing):
                 _loop_vars = {}
                 pass
                 yield '<th scope="col">'
-                yield escape(t_19(l_1_cell))
+                yield escape(t_18(l_1_cell))
                 yield '</th>'
             l_1_cell = missing
             yield '</tr></thead>\n<tbody>\n'
@@ -516,12 +516,12 @@ def root(context, missing=missing):
                     if environment.getattr(l_2_loop, 'first'):
                         pass
                         yield '<th scope="row">'
-                        yield escape(t_14(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield escape(t_13(t_18(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</th>'
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_14(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield escape(t_13(t_18(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</td>'
                 l_2_loop = l_2_cell = l_2_web = missing
                 yield '</tr>\n'
@@ -535,7 +535,7 @@ def root(context, missing=missing):
             yield '</p>\n'
         l_1_note = missing
         yield '</section>\n'
-    if (t_12(t_13(context.eval_ctx, t_17(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), 'level', 'le', 2))) > 1):
+    if (t_11(t_12(context.eval_ctx, t_16(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), 'level', 'le', 2))) > 1):
         pass
         yield '<nav class="contents" aria-label="'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'contents'))
@@ -553,7 +553,7 @@ def root(context, missing=missing):
                 yield '</a></li>\n'
         l_1_loop = l_1_section = missing
         yield '</ul>\n</nav>\n'
-    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_12(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) <= 3)):
+    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_11(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) <= 3)):
         pass
         yield escape(context.call((undefined(name='finished_table') if l_0_finished_table is missing else l_0_finished_table)))
         yield '\n'
@@ -572,7 +572,7 @@ def root(context, missing=missing):
         yield escape(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cloth'), 'words'))
         yield '"></div>\n'
     yield '</div>\n'
-    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_12(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) > 3)):
+    if (environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished') and (t_11(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) > 3)):
         pass
         yield escape(context.call((undefined(name='finished_table') if l_0_finished_table is missing else l_0_finished_table)))
         yield '\n'
@@ -593,13 +593,13 @@ def root(context, missing=missing):
             _loop_vars = {}
             pass
             yield '<p>'
-            yield escape(t_14(l_1_yarn, (undefined(name='web') if l_1_web is missing else l_1_web)))
+            yield escape(t_13(l_1_yarn, (undefined(name='web') if l_1_web is missing else l_1_web)))
             yield '</p>\n'
         l_1_yarn = l_1_web = missing
         if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades'):
             pass
             yield '<div class="wide" role="region" aria-labelledby="yarn" tabindex="0">\n<table>\n<thead><tr>'
-            for l_1_name in t_18(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')):
+            for l_1_name in t_17(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')):
                 _loop_vars = {}
                 pass
                 yield '<th scope="col">'
@@ -613,7 +613,7 @@ def root(context, missing=missing):
                 pass
                 yield '<tr>'
                 l_2_loop = missing
-                for l_2_name, l_2_loop in LoopContext(t_18(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')), undefined):
+                for l_2_name, l_2_loop in LoopContext(t_17(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')), undefined):
                     l_2_web = resolve('web')
                     _loop_vars = {}
                     pass
@@ -622,7 +622,7 @@ def root(context, missing=missing):
                         yield '<th scope="row">'
                         yield escape(context.call((undefined(name='swatch') if l_0_swatch is missing else l_0_swatch), environment.getattr(l_1_shade, 'colours'), _loop_vars=_loop_vars))
                         yield ' '
-                        yield escape(t_19(environment.getattr(l_1_shade, 'name')))
+                        yield escape(t_18(environment.getattr(l_1_shade, 'name')))
                         yield '</th>'
                     else:
                         pass
@@ -631,10 +631,10 @@ def root(context, missing=missing):
                         yield '">'
                         if (undefined(name='web') if l_2_web is missing else l_2_web):
                             pass
-                            yield escape(t_14(t_19(environment.getitem(l_1_shade, l_2_name)), True))
+                            yield escape(t_13(t_18(environment.getitem(l_1_shade, l_2_name)), True))
                         else:
                             pass
-                            yield escape(t_15(environment.getitem(l_1_shade, l_2_name)))
+                            yield escape(t_14(environment.getitem(l_1_shade, l_2_name)))
                         yield '</td>'
                 l_2_loop = l_2_name = l_2_web = missing
                 yield '</tr>\n'
@@ -648,7 +648,7 @@ def root(context, missing=missing):
         _loop_vars = {}
         pass
         yield '<p class="notice">'
-        yield escape(t_14(l_1_notice, (undefined(name='web') if l_1_web is missing else l_1_web)))
+        yield escape(t_13(l_1_notice, (undefined(name='web') if l_1_web is missing else l_1_web)))
         yield '</p>\n'
     l_1_notice = l_1_web = missing
     yield escape(context.call((undefined(name='listed') if l_0_listed is missing else l_0_listed), 'cautions', environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'cautions')))
@@ -662,7 +662,7 @@ def root(context, missing=missing):
         yield '<section class="skills">\n<h2 id="skills">'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'skills'))
         yield '</h2>\n<div class="halves">\n'
-        for l_1_half in t_8(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'skills')):
+        for l_1_half in t_7(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'skills')):
             _loop_vars = {}
             pass
             yield '<ul role="list">\n'
@@ -681,7 +681,7 @@ def root(context, missing=missing):
         yield '<section class="abbreviations">\n<h2 id="abbreviations">'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'abbreviations'))
         yield '</h2>\n<div class="halves">\n'
-        for l_1_half in t_8(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'abbreviations')):
+        for l_1_half in t_7(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'abbreviations')):
             _loop_vars = {}
             pass
             yield '<ul role="list">\n'
@@ -713,15 +713,15 @@ def root(context, missing=missing):
             _loop_vars = {}
             pass
             yield '<div class="drawn">\n'
-            if (t_12(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'schematics')) > 1):
+            if (t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'schematics')) > 1):
                 pass
                 yield '<h3>'
                 yield escape(environment.getattr(l_1_schematic, 'title'))
                 yield '</h3>\n'
             yield '<div class="outline">'
-            yield escape(t_7(environment.getattr(l_1_schematic, 'svg')))
+            yield escape(t_6(environment.getattr(l_1_schematic, 'svg')))
             yield '</div>\n<div class="measured'
-            yield escape((' few' if (t_12(environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head')) <= 4) else cond_expr_undefined("the inline if-expression on line 204 in 'parts.html' evaluated to false and no else section was defined.")))
+            yield escape((' few' if (t_11(environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head')) <= 4) else cond_expr_undefined("the inline if-expression on line 204 in 'parts.html' evaluated to false and no else section was defined.")))
             yield '">\n<table>\n<thead><tr>'
             for l_2_cell in environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head'):
                 _loop_vars = {}
@@ -744,12 +744,12 @@ def root(context, missing=missing):
                     if environment.getattr(l_3_loop, 'first'):
                         pass
                         yield '<th scope="row">'
-                        yield escape(t_19(l_3_cell))
+                        yield escape(t_18(l_3_cell))
                         yield '</th>'
                     else:
                         pass
                         yield '<td>'
-                        yield escape(t_14(l_3_cell, (undefined(name='web') if l_3_web is missing else l_3_web)))
+                        yield escape(t_13(l_3_cell, (undefined(name='web') if l_3_web is missing else l_3_web)))
                         yield '</td>'
                 l_3_loop = l_3_cell = l_3_web = missing
                 yield '</tr>\n'
@@ -763,19 +763,19 @@ def root(context, missing=missing):
             yield '</div>\n</div>\n'
         l_1_loop = l_1_schematic = missing
         yield '</section>\n'
-    if t_3((undefined(name='doc') if l_0_doc is missing else l_0_doc)):
+    if t_2((undefined(name='doc') if l_0_doc is missing else l_0_doc)):
         pass
         yield '<section class="charts">\n<h2 id="charts">'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'charts'))
         yield '</h2>\n<p class="quiet">'
         yield escape(context.call((undefined(name='chart_note') if l_0_chart_note is missing else l_0_chart_note)))
-        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_place'), )) if (t_12(t_3((undefined(name='doc') if l_0_doc is missing else l_0_doc))) < t_12(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'))) else cond_expr_undefined("the inline if-expression on line 224 in 'parts.html' evaluated to false and no else section was defined.")))
+        yield escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_place'), )) if (t_11(t_2((undefined(name='doc') if l_0_doc is missing else l_0_doc))) < t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'))) else cond_expr_undefined("the inline if-expression on line 224 in 'parts.html' evaluated to false and no else section was defined.")))
         yield '</p>\n'
         l_1_loop = missing
         for l_1_chart, l_1_loop in LoopContext(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), undefined):
             _loop_vars = {}
             pass
-            if (l_1_chart in t_3((undefined(name='doc') if l_0_doc is missing else l_0_doc))):
+            if (l_1_chart in t_2((undefined(name='doc') if l_0_doc is missing else l_0_doc))):
                 pass
                 yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_1_chart, environment.getattr(l_1_loop, 'index'), 3, _loop_vars=_loop_vars))
                 yield '\n'
@@ -793,9 +793,9 @@ def root(context, missing=missing):
         yield escape((2 if (environment.getattr(l_1_section, 'level') <= 2) else 3))
         yield escape((' bare' if ((not environment.getattr(l_1_section, 'lines')) and (not environment.getattr(l_1_section, 'motifs'))) else cond_expr_undefined("the inline if-expression on line 234 in 'parts.html' evaluated to false and no else section was defined.")))
         yield ' '
-        yield escape(t_20(l_1_section))
+        yield escape(t_19(l_1_section))
         yield ' '
-        yield escape(t_9(l_1_section))
+        yield escape(t_8(l_1_section))
         yield '">\n'
         if environment.getattr(l_1_section, 'heading'):
             pass
@@ -804,14 +804,14 @@ def root(context, missing=missing):
                 yield '<h2 id="part-'
                 yield escape(environment.getattr(l_1_loop, 'index'))
                 yield '"'
-                yield escape(t_6(environment.getattr(l_1_section, 'heading')))
+                yield escape(t_5(environment.getattr(l_1_section, 'heading')))
                 yield '>'
                 yield escape(environment.getattr(l_1_section, 'heading'))
                 yield '</h2>\n'
             else:
                 pass
                 yield '<h3'
-                yield escape(t_6(environment.getattr(l_1_section, 'heading')))
+                yield escape(t_5(environment.getattr(l_1_section, 'heading')))
                 yield '>'
                 yield escape(environment.getattr(l_1_section, 'heading'))
                 yield '</h3>\n'
@@ -821,7 +821,7 @@ def root(context, missing=missing):
             pass
             if (environment.getattr(l_2_chart, 'motif') and (environment.getattr(l_2_chart, 'motif') in environment.getattr(l_1_section, 'motifs'))):
                 pass
-                yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_2_chart, environment.getattr(l_2_loop, 'index'), (3 if (environment.getattr(l_1_section, 'level') <= 2) else 4), t_16((undefined(name='doc') if l_0_doc is missing else l_0_doc), l_2_chart), _loop_vars=_loop_vars))
+                yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_2_chart, environment.getattr(l_2_loop, 'index'), (3 if (environment.getattr(l_1_section, 'level') <= 2) else 4), t_15((undefined(name='doc') if l_0_doc is missing else l_0_doc), l_2_chart), _loop_vars=_loop_vars))
                 yield '\n'
         l_2_loop = l_2_chart = missing
         def t_28(fiter):
@@ -837,11 +837,11 @@ def root(context, missing=missing):
         l_2_left = missing
         if environment.getattr(l_1_section, 'lines'):
             pass
-            l_1_kept = t_11(l_1_section)
+            l_1_kept = t_10(l_1_section)
             _loop_vars['kept'] = l_1_kept
             yield '<ul class="lines" role="list">\n'
             l_2_loop = missing
-            for (l_2_line, l_2_tag), l_2_loop in LoopContext(t_21(l_1_section), undefined):
+            for (l_2_line, l_2_tag), l_2_loop in LoopContext(t_20(l_1_section), undefined):
                 l_2_web = resolve('web')
                 _loop_vars = {}
                 pass
@@ -850,7 +850,7 @@ def root(context, missing=missing):
                 yield escape((' change' if l_2_tag else cond_expr_undefined("the inline if-expression on line 254 in 'parts.html' evaluated to false and no else section was defined.")))
                 yield escape((' kept' if (environment.getattr(l_2_loop, 'index0') in (undefined(name='kept') if l_1_kept is missing else l_1_kept)) else cond_expr_undefined("the inline if-expression on line 254 in 'parts.html' evaluated to false and no else section was defined.")))
                 yield '"'
-                yield escape((t_6(environment.getattr(l_2_line, 'text')) if (environment.getattr(l_2_line, 'kind') == 'note') else cond_expr_undefined("the inline if-expression on line 254 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield escape((t_5(environment.getattr(l_2_line, 'text')) if (environment.getattr(l_2_line, 'kind') == 'note') else cond_expr_undefined("the inline if-expression on line 254 in 'parts.html' evaluated to false and no else section was defined.")))
                 if (undefined(name='web') if l_2_web is missing else l_2_web):
                     pass
                     yield ' data-at="'
@@ -872,46 +872,47 @@ def root(context, missing=missing):
                     yield escape(environment.getattr(l_2_line, 'label'))
                     yield '</b> '
                 yield '<span class="text">'
-                yield escape((t_14(environment.getattr(l_2_line, 'text'), (undefined(name='web') if l_2_web is missing else l_2_web)) if (undefined(name='web') if l_2_web is missing else l_2_web) else environment.getattr(l_2_line, 'text')))
+                yield escape((t_13(environment.getattr(l_2_line, 'text'), (undefined(name='web') if l_2_web is missing else l_2_web)) if (undefined(name='web') if l_2_web is missing else l_2_web) else environment.getattr(l_2_line, 'text')))
                 yield '</span>'
                 if environment.getattr(l_2_line, 'count'):
                     pass
                     yield ' <span class="count">'
                     yield escape(environment.getattr(l_2_line, 'count'))
                     yield '</span>'
-                if (t_2(l_2_line) or t_22(l_2_line)):
+                if (t_1(l_2_line) or t_21(l_2_line)):
                     pass
                     yield '<span class="tallies" aria-hidden="true">\n'
                     l_3_loop = missing
-                    for l_3_number, l_3_loop in LoopContext(t_2(l_2_line), undefined):
-                        l_3_range = resolve('range')
+                    for l_3_number, l_3_loop in LoopContext(t_1(l_2_line), undefined):
+                        l_3_wide = l_3_high = l_3_view = l_3_path = missing
                         _loop_vars = {}
                         pass
                         yield '<span class="tally">'
-                        if ((t_12(t_2(l_2_line)) > 1) and (environment.getattr(l_3_loop, 'index0') < t_12(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
+                        if ((t_11(t_1(l_2_line)) > 1) and (environment.getattr(l_3_loop, 'index0') < t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
                             pass
                             yield '<i>'
                             yield escape(environment.getitem(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), environment.getattr(l_3_loop, 'index0')))
                             yield '</i>'
-                        for l_4_five in t_1(context.call((undefined(name='range') if l_3_range is missing else l_3_range), l_3_number, _loop_vars=_loop_vars), 5):
-                            _loop_vars = {}
-                            pass
-                            yield '<span class="five">'
-                            for l_5_box in l_4_five:
-                                _loop_vars = {}
-                                pass
-                                yield '<span class="box"></span>'
-                            l_5_box = missing
-                            yield '</span>'
-                        l_4_five = missing
-                        yield '</span>\n'
-                    l_3_loop = l_3_number = l_3_range = missing
+                        (l_3_wide, l_3_high, l_3_view, l_3_path) = t_22(l_3_number)
+                        _loop_vars.update({'high': l_3_high, 'path': l_3_path, 'view': l_3_view, 'wide': l_3_wide})
+                        yield '<svg class="ticks" xmlns="http://www.w3.org/2000/svg" role="img" width="'
+                        yield escape((undefined(name='wide') if l_3_wide is missing else l_3_wide))
+                        yield 'mm" height="'
+                        yield escape((undefined(name='high') if l_3_high is missing else l_3_high))
+                        yield 'mm" viewBox="'
+                        yield escape((undefined(name='view') if l_3_view is missing else l_3_view))
+                        yield '"><title>'
+                        yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'boxes'))
+                        yield '</title><path fill="#ffffff" stroke="#5d6266" stroke-width="2.5" d="'
+                        yield escape((undefined(name='path') if l_3_path is missing else l_3_path))
+                        yield '"/></svg></span>\n'
+                    l_3_loop = l_3_number = l_3_wide = l_3_high = l_3_view = l_3_path = missing
                     l_3_loop = missing
-                    for l_3_tens, l_3_loop in LoopContext(t_22(l_2_line), undefined):
+                    for l_3_tens, l_3_loop in LoopContext(t_21(l_2_line), undefined):
                         _loop_vars = {}
                         pass
                         yield '<span class="tally">'
-                        if ((t_12(environment.getattr(l_2_line, 'tally')) > 1) and (environment.getattr(l_3_loop, 'index0') < t_12(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
+                        if ((t_11(environment.getattr(l_2_line, 'tally')) > 1) and (environment.getattr(l_3_loop, 'index0') < t_11(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')))):
                             pass
                             yield '<i>'
                             yield escape(environment.getitem(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), environment.getattr(l_3_loop, 'index0')))
@@ -933,6 +934,6 @@ def root(context, missing=missing):
     l_1_loop = l_1_section = l_1_part = l_1_kept = missing
 
 blocks = {}
-debug_info = '1=146&2=151&3=156&6=171&7=180&8=184&9=188&10=193&11=199&16=211&18=216&21=219&22=223&24=229&26=243&27=250&34=279&35=283&37=289&38=303&39=316&40=328&41=332&44=337&45=340&46=346&51=360&53=382&54=387&62=424&65=426&66=432&67=435&69=439&70=442&72=446&74=449&75=452&77=456&78=459&83=467&85=470&86=472&87=475&88=478&90=480&91=485&96=490&99=493&101=502&102=507&108=525&109=529&113=533&114=536&116=539&117=542&118=545&124=551&125=553&128=556&129=559&132=570&133=572&136=575&137=577&138=579&140=581&142=584&143=586&144=591&146=594&149=597&151=606&152=611&160=639&161=641&162=646&164=649&165=651&166=653&167=655&169=658&171=660&173=664&174=668&181=674&183=677&185=679&187=683&188=687&195=701&197=704&198=707&200=711&201=714&203=717&204=719&206=721&208=730&209=735&213=753&214=756&221=761&223=764&224=766&225=770&226=773&227=775&232=780&233=785&234=788&235=795&236=797&237=800&239=809&242=814&243=817&244=819&247=822&248=830&250=833&251=835&253=839&254=844&255=857&256=864&257=870&258=872&259=877&261=881&262=886&264=905&265=909'
+debug_info = '1=146&2=151&3=156&6=171&7=180&8=184&9=188&10=193&11=199&16=211&18=216&21=219&22=223&24=229&26=243&27=250&34=279&35=283&37=289&38=303&39=316&40=328&41=332&44=337&45=340&46=346&51=360&53=382&54=387&62=424&65=426&66=432&67=435&69=439&70=442&72=446&74=449&75=452&77=456&78=459&83=467&85=470&86=472&87=475&88=478&90=480&91=485&96=490&99=493&101=502&102=507&108=525&109=529&113=533&114=536&116=539&117=542&118=545&124=551&125=553&128=556&129=559&132=570&133=572&136=575&137=577&138=579&140=581&142=584&143=586&144=591&146=594&149=597&151=606&152=611&160=639&161=641&162=646&164=649&165=651&166=653&167=655&169=658&171=660&173=664&174=668&181=674&183=677&185=679&187=683&188=687&195=701&197=704&198=707&200=711&201=714&203=717&204=719&206=721&208=730&209=735&213=753&214=756&221=761&223=764&224=766&225=770&226=773&227=775&232=780&233=785&234=788&235=795&236=797&237=800&239=809&242=814&243=817&244=819&247=822&248=830&250=833&251=835&253=839&254=844&255=857&256=864&257=870&258=872&259=877&261=881&262=886&264=906&265=910'
 
-MARK = '3.1.6 10529 e6b3be2f'
+MARK = '3.1.6 10682 d8cd542f'
