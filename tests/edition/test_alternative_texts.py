@@ -221,3 +221,15 @@ def test_a_motif_that_is_too_long_is_said_to_be_in_its_own_word(kind: str, word:
     text = f'pattern "P"\n{head}{rows}piece p {kind}\n  cast on 50\n  work long x1\n  bind off\n'
     page = pages(checked_of(text), "html")[".html"].decode("utf-8")
     assert f"No chart is drawn of Long: it has more than 400 {word}." in page
+
+
+def test_a_size_without_a_chart_is_named_and_hides_no_other() -> None:
+    checked = checked_of(
+        'pattern "P"\n  sizes s, m, l\nmotif wide\n  row 1: k20/400/30 p2\n  row 2: k2 p20/400/30\n'
+        "piece p flat\n  cast on 22/402/32\n  work wide x2\n  bind off\n"
+    )
+    main = pages(checked, "html")[".html"].decode("utf-8").partition("</main>")[0]
+    assert re.findall(r"Chart: ([^<]*)<", main) == ["Wide, size s", "Wide, size l"]
+    assert main.count("No chart is drawn of Wide, size m: no small number of stitches") == 1
+    german = pages(checked, "html", language="de")[".html"].decode("utf-8").partition("</main>")[0]
+    assert re.findall(r"Strickschrift: ([^<]*)<", german) == ["Wide, Größe s", "Wide, Größe l"]

@@ -109,7 +109,7 @@ def schematic_words(
     schematic: Schematic, words: Wording = PLAIN, inches_first: bool = False
 ) -> str:
     """What the drawing shows, for those who do not see it."""
-    figures = "; ".join(
+    figures = words.text("; ").join(
         words.say(
             "{name}: {facts}",
             name=f"{m.letter}, {words.text(m.words)}",

@@ -51,7 +51,8 @@ def chart_words(chart: Chart, words: Wording = PLAIN) -> str:
     unsaid = (NO_STITCH, WAITING)
     names = dict.fromkeys(named(e, words) for e in chart.key if e.symbol not in unsaid)
     if names:
-        told.append(words.say("It shows {names}.", names=", ".join(names)))
+        apart = words.text("; ") if any("," in name for name in names) else ", "
+        told.append(words.say("It shows {names}.", names=apart.join(names)))
     told.append(turn_words(chart, words))
     if chart.word == "Rnd":
         told.append(words.text("The rounds are written out in words too."))
