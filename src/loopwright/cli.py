@@ -7,8 +7,10 @@ import atexit
 import gc
 import importlib
 import os
+import re
 import sys
 from collections.abc import Sequence
+from typing import Any
 
 from loopwright import __version__
 from loopwright.commands import COMMANDS
@@ -18,6 +20,11 @@ from loopwright.notation.hidden import named
 
 
 class _Parser(argparse.ArgumentParser):
+    def __init__(self, *args: Any, **words: Any) -> None:
+        super().__init__(*args, **words)
+        # “-5cm” is a value that is refused with its reason, not an option that nobody knows.
+        self._negative_number_matcher = re.compile(r"-\.?\d")
+
     def error(self, message: str) -> None:  # type: ignore[override]
         raise Usage(f"{named(message)}\n  try “{self.prog} --help”")
 

@@ -226,6 +226,35 @@ def test_short_rows_are_marked_each_time_that_they_are_worked(opened: Open) -> N
     assert marks == [*([str(n)] for n in range(1, 11)), []]
 
 
+# Each table of a narrow page: whether it runs over, and each figure with what stands before it.
+NARROW = """() => [...document.querySelectorAll(".wide, .measured")].map((box) => ({
+  over: box.scrollWidth - box.clientWidth,
+  told: [...box.querySelectorAll(".stacks tbody tr")].map((row) => [...row.cells].map((cell) => [
+    getComputedStyle(cell, "::before").content, cell.offsetLeft,
+    row.closest("table").tHead.rows[0].cells[cell.cellIndex].textContent.trim(),
+  ])),
+}))"""
+
+
+@pytest.mark.parametrize("name", ["rowan-yoke", "skerry-throw"])
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_on_a_narrow_page_a_table_stands_whole(opened: Open, name: str, language: str) -> None:
+    page = opened(html_of(example(name), language=language))
+    page.set_viewport_size({"width": 1280, "height": 800})
+    assert {cell[0] for box in page.evaluate(NARROW) for row in box["told"] for cell in row} == {
+        "none"
+    }
+    page.set_viewport_size({"width": 320, "height": 800})
+    boxes = page.evaluate(NARROW)
+    assert len(boxes) > 1 and [box["over"] for box in boxes] == [0] * len(boxes)
+    rows = [row for box in boxes for row in box["told"]]
+    assert rows
+    for head, *cells in rows:
+        assert head[0] == "none" and cells
+        assert all(left == head[1] for _, left, _ in cells), "one below the other"
+        assert all(before.startswith(f'"{label}') for before, _, label in cells)
+
+
 def test_targets_are_large_enough(opened: Open) -> None:
     page = opened(html_of(THROW), width=320)
     _start(page)

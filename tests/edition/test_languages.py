@@ -17,6 +17,7 @@ from babel.messages.pofile import read_po
 from loopwright.build import BuildOptions, build_editions
 from loopwright.compile import Checked, check_source
 from loopwright.edition import catalogue as words
+from loopwright.edition.abbreviations import MODIFIERS, bare
 from loopwright.edition.aloud import BROKEN, ENGLISH_ALOUD, SIDES, UNITS, aloud
 from loopwright.edition.catalogue import FAMILIES, Catalogue
 from loopwright.edition.cautions import LOCAL_RULES, SLEEP_ADVICE
@@ -30,7 +31,7 @@ from loopwright.edition.render import HEADINGS
 from loopwright.edition.skills import SKILLS
 from loopwright.edition.spoken import CROSSINGS, WHOLE, Spoken, render_spoken
 from loopwright.edition.text import render_text
-from loopwright.edition.voice import MODIFIERS, Voice, bare
+from loopwright.edition.voice import Voice
 from loopwright.edition.words import make_document
 from loopwright.facts.tables import table
 from loopwright.facts.words import uk_terms

@@ -269,6 +269,7 @@ def test_a_readers_edition(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -
         assert "A gauge of 18 stitches and 26 rows = 10 cm" in page
         assert "96" in page and "88" in page and "−8" in page
         assert page.index("You asked for") < page.index("It was made for") < page.index("Change")
+    assert 'data-label="This copy"' in html
     assert "Cast on 88 sts" in text
     assert "50 cm / 19¾ in in size medium" in text
     assert main(["build", str(path), "--width", "50", "--out", str(out)]) == 2

@@ -54,7 +54,7 @@ class Finding:
 
 @dataclass(frozen=True, slots=True)
 class Worked:
-    """Rows as worked: `chunk.entries` `chunk.reps` times, then the first `part` of them.
+    """Rows as worked: `chunk.entries`, `chunk.reps` times.
 
     `first_row` is the number of the first row in the piece, `rs` whether it is a right-side row.
     """

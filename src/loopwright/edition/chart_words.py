@@ -8,9 +8,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import cache
 
+from loopwright.edition.abbreviations import MODIFIERS, bare
 from loopwright.edition.catalogue import Catalogue
 from loopwright.edition.position import between_stitches
-from loopwright.edition.voice import MODIFIERS, Voice, bare
+from loopwright.edition.voice import Voice
 from loopwright.model.stitch import Dictionary, Stitch, trade_stitches
 from loopwright.picture.chart import Left
 from loopwright.picture.faces import PASS_ON, WAITS, KeyEntry

@@ -12,14 +12,6 @@ from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)
-class Fact:
-    """One labelled fact: ``Fact("Needle", "4.5 mm (US 7, UK 7) circular, 90 cm / 36 in long")``."""
-
-    label: str
-    value: str
-
-
-@dataclass(frozen=True, slots=True)
 class Table:
     """A small table; `head` and each of `rows` have the same length. `caption` may be empty."""
 

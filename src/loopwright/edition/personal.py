@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from loopwright.check.checked import Checked
+from loopwright.edition.abbreviations import Used
 from loopwright.edition.catalogue import ENGLISH, Catalogue
 from loopwright.edition.document import Personal, Table
-from loopwright.edition.voice import Used
 from loopwright.edition.words import gauge_sentence, pair, stands_first
 from loopwright.fit.asked import Wish
 from loopwright.fit.note import Note

@@ -7,6 +7,17 @@ UNSET = object()
 put = object.__setattr__
 
 
+def abbreviations_Used(given):
+    def __init__(self, catalogue=given['catalogue'], found=UNSET):
+        self.catalogue = catalogue
+        self.found = given['found']() if found is UNSET else found
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.catalogue, self.found) == (other.catalogue, other.found)
+        return NotImplemented
+    return {'__init__': __init__, '__eq__': __eq__}
+
+
 def catalogue_Catalogue(given):
     def __init__(self, language, messages=UNSET, short=UNSET, long=UNSET, names=UNSET, in_words=given['in_words'], notices=given['notices'], decimal=given['decimal'], units=UNSET, group=given['group'], group_from=given['group_from'], plurals=UNSET, zero_is_one=given['zero_is_one'], spoken=UNSET, aloud=given['aloud']):
         put(self, 'language', language)
@@ -54,19 +65,6 @@ def chart_words_PageWords(given):
         return NotImplemented
     def __hash__(self):
         return hash((self.catalogue,))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def document_Fact(given):
-    def __init__(self, label, value):
-        put(self, 'label', label)
-        put(self, 'value', value)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.label, self.value) == (other.label, other.value)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.label, self.value))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -434,6 +432,20 @@ def lesson_Lesson(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
+def line_writer_Printed(given):
+    def __init__(self, first, in_round, rows):
+        put(self, 'first', first)
+        put(self, 'in_round', in_round)
+        put(self, 'rows', rows)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.first, self.in_round, self.rows) == (other.first, other.in_round, other.rows)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.first, self.in_round, self.rows))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
 def phrases_FillTimes(given):
     def __init__(self, sizes, repeats):
         put(self, 'sizes', sizes)
@@ -489,17 +501,20 @@ def pitfalls_Change(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def rows_Printed(given):
-    def __init__(self, first, in_round, rows):
-        put(self, 'first', first)
-        put(self, 'in_round', in_round)
-        put(self, 'rows', rows)
+def step_words_Unit(given):
+    def __init__(self, units, takes, only, often, left, place):
+        put(self, 'units', units)
+        put(self, 'takes', takes)
+        put(self, 'only', only)
+        put(self, 'often', often)
+        put(self, 'left', left)
+        put(self, 'place', place)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.first, self.in_round, self.rows) == (other.first, other.in_round, other.rows)
+            return (self.units, self.takes, self.only, self.often, self.left, self.place) == (other.units, other.takes, other.only, other.often, other.left, other.place)
         return NotImplemented
     def __hash__(self):
-        return hash((self.first, self.in_round, self.rows))
+        return hash((self.units, self.takes, self.only, self.often, self.left, self.place))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -532,39 +547,11 @@ def techniques_Met(given):
     return {'__init__': __init__, '__eq__': __eq__}
 
 
-def voice_Used(given):
-    def __init__(self, catalogue=given['catalogue'], found=UNSET):
-        self.catalogue = catalogue
-        self.found = given['found']() if found is UNSET else found
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.catalogue, self.found) == (other.catalogue, other.found)
-        return NotImplemented
-    return {'__init__': __init__, '__eq__': __eq__}
-
-
-def voice_Unit(given):
-    def __init__(self, units, takes, only, often, left, place):
-        put(self, 'units', units)
-        put(self, 'takes', takes)
-        put(self, 'only', only)
-        put(self, 'often', often)
-        put(self, 'left', left)
-        put(self, 'place', place)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.units, self.takes, self.only, self.often, self.left, self.place) == (other.units, other.takes, other.only, other.often, other.left, other.place)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.units, self.takes, self.only, self.often, self.left, self.place))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
 RECORDS = {
+    "abbreviations.Used": ("e: catalogue= found~default_factory", abbreviations_Used),
     "catalogue.Catalogue": ("fe: language messages~default_factory short~default_factory long~default_factory names~default_factory in_words= notices= decimal= units~default_factory group= group_from= plurals~default_factory zero_is_one= spoken~default_factory aloud=", catalogue_Catalogue),
     "cautions.Wearer": ("fe: age", cautions_Wearer),
     "chart_words.PageWords": ("fe: catalogue", chart_words_PageWords),
-    "document.Fact": ("fe: label value", document_Fact),
     "document.Table": ("fe: caption head rows", document_Table),
     "document.Shade": ("fe: name yarn strand amount colours needed= weighs=", document_Shade),
     "document.Abbreviation": ("fe: short meaning stitches", document_Abbreviation),
@@ -587,13 +574,12 @@ RECORDS = {
     "large.Block": ("fe: kind text label= level= anchor=", large_Block),
     "lean.Names": ("fe: tags classes ids attributes", lean_Names),
     "lesson.Lesson": ("fe: title size ready techniques points abbreviations notices catalogue", lesson_Lesson),
+    "line_writer.Printed": ("fe: first in_round rows", line_writer_Printed),
     "phrases.FillTimes": ("fe: sizes repeats", phrases_FillTimes),
     "pitfalls.Point": ("fe: where text", pitfalls_Point),
     "pitfalls._Spot": ("fe: event index times", pitfalls__Spot),
     "pitfalls.Change": ("fe: event index first times", pitfalls_Change),
-    "rows.Printed": ("fe: first in_round rows", rows_Printed),
+    "step_words.Unit": ("fe: units takes only often left place", step_words_Unit),
     "techniques.Technique": ("e: name where times place skill method=", techniques_Technique),
     "techniques.Met": ("e: voice several found~default_factory kinds~default_factory at=", techniques_Met),
-    "voice.Used": ("e: catalogue= found~default_factory", voice_Used),
-    "voice.Unit": ("fe: units takes only often left place", voice_Unit),
 }

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.walk import Walk
 from loopwright.count.widths import piece_width
+from loopwright.edition.abbreviations import Used
 from loopwright.edition.catalogue import Catalogue
 from loopwright.edition.cautions import care_of, cautions_of
 from loopwright.edition.document import (
@@ -21,7 +22,7 @@ from loopwright.edition.follow import moved
 from loopwright.edition.rows import PieceWriter
 from loopwright.edition.substitution import substitution_of
 from loopwright.edition.techniques import met_in, skills_of
-from loopwright.edition.voice import Used, Voice
+from loopwright.edition.voice import Voice
 from loopwright.facts.needles import needle_label
 from loopwright.facts.yarns import yarn_weight
 from loopwright.fit.units import cm, grams_and_ounces, inches, metres_and_yards

@@ -83,8 +83,8 @@ def resize(checked: Checked, wish: Wish, check: Check) -> Resized:
     stops = Stops()
     if aims.widths:
         edits = _measures(checked, "width", aims.pattern_width, aims.widths)
-        edits += new_widths(checked, aims.widths, stops, notes)
-        stops.raise_any()
+        edits += new_widths(checked, aims.widths, wish.width, stops, notes)
+        stops.raise_any(checked.source)
         checked = _rechecked(checked, edits, check, claims)
     if aims.lengths:
         edits = _measures(checked, "length", aims.pattern_length, aims.lengths)
@@ -98,7 +98,7 @@ def resize(checked: Checked, wish: Wish, check: Check) -> Resized:
             stops,
             notes,
         )
-        stops.raise_any()
+        stops.raise_any(checked.source)
         checked = _rechecked(checked, edits, check, claims)
     if wish.everywhere:
         for kind, wanted in (("width", wish.width), ("length", wish.length)):

@@ -70,7 +70,7 @@ class RowYarn:
 
 @dataclass(frozen=True, slots=True)
 class Rows:
-    """`rows` worked `reps` times and then the first `part` of them, from row `first` on.
+    """`rows` worked `reps` times, from row `first` on.
 
     `item` is the place of the line in its piece, `event` the rows as the walk worked them.
     """
@@ -81,7 +81,6 @@ class Rows:
     first: int
     rows: tuple[RowYarn, ...]
     reps: int
-    part: int
     event: Worked
 
     def is_round(self, row: int) -> bool:
@@ -90,7 +89,7 @@ class Rows:
 
     @property
     def count(self) -> int:
-        return len(self.rows) * self.reps + self.part
+        return len(self.rows) * self.reps
 
     @property
     def last(self) -> int:
@@ -249,7 +248,7 @@ class Ledger:
         left, before = max(left - done, 0.0), before + done
         last = None
         for line, row in enumerate(part.rows):
-            if row.strand != strand or (k >= part.reps and line >= part.part):
+            if row.strand != strand:
                 continue
             need = row.metres(k)
             last = (line, row, need)

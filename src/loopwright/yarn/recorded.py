@@ -190,21 +190,20 @@ def ledger_RowYarn(given):
 
 
 def ledger_Rows(given):
-    def __init__(self, piece, item, motif, first, rows, reps, part, event):
+    def __init__(self, piece, item, motif, first, rows, reps, event):
         put(self, 'piece', piece)
         put(self, 'item', item)
         put(self, 'motif', motif)
         put(self, 'first', first)
         put(self, 'rows', rows)
         put(self, 'reps', reps)
-        put(self, 'part', part)
         put(self, 'event', event)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.piece, self.item, self.motif, self.first, self.rows, self.reps, self.part, self.event) == (other.piece, other.item, other.motif, other.first, other.rows, other.reps, other.part, other.event)
+            return (self.piece, self.item, self.motif, self.first, self.rows, self.reps, self.event) == (other.piece, other.item, other.motif, other.first, other.rows, other.reps, other.event)
         return NotImplemented
     def __hash__(self):
-        return hash((self.piece, self.item, self.motif, self.first, self.rows, self.reps, self.part, self.event))
+        return hash((self.piece, self.item, self.motif, self.first, self.rows, self.reps, self.event))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -479,7 +478,7 @@ RECORDS = {
     "joins.Eaten": ("fe: strand joins used need joined short", joins_Eaten),
     "ledger.Lump": ("fe: kind piece row strand metres stitches=", ledger_Lump),
     "ledger.RowYarn": ("fe: strand fixed unit entry shift loop", ledger_RowYarn),
-    "ledger.Rows": ("fe: piece item motif first rows reps part event", ledger_Rows),
+    "ledger.Rows": ("fe: piece item motif first rows reps event", ledger_Rows),
     "ledger.Spot": ("fe: where piece row stitch stitches before into part line= k= round=", ledger_Spot),
     "loop.Loop": ("fe: metres ground spread fabric", loop_Loop),
     "notes.JoinNote": ("fe: strand item joins", notes_JoinNote),
