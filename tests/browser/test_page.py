@@ -127,6 +127,28 @@ def test_the_counter_keeps_its_place_across_a_reload(opened: Open) -> None:
     assert page.inner_text("#where") == where
 
 
+@pytest.mark.parametrize(
+    ("kind", "before", "first", "after"),
+    [
+        ("flat", "Before Row 1", "Row 1 of 3", "After the last row"),
+        ("round", "Before Round 1", "Round 1 of 3", "After the last round"),
+    ],
+)
+def test_steps_between_rounds_are_told_by_rounds(
+    opened: Open, kind: str, before: str, first: str, after: str
+) -> None:
+    rows = "rounds" if kind == "round" else "rows"
+    text = f'pattern "P"\npiece p {kind}\n  cast on 20\n  {rows} 3: knit\n  bind off\n'
+    page = opened(html_of(text))
+    page.click("#start")
+    assert page.inner_text("#where") == before
+    page.click("#done")
+    assert page.inner_text("#where").partition(" ·")[0] == first
+    for _ in range(3):
+        page.click("#done")
+    assert page.inner_text("#where") == after
+
+
 def test_the_arrows_tick_rows_and_take_them_back(opened: Open) -> None:
     page = opened(html_of(THROW))
     _start(page)

@@ -185,6 +185,13 @@ class Walk:
             at, height = last, reached
         return height
 
+    def is_round(self, row: int) -> bool:
+        """Whether row `row` of the piece goes all the way round; False where there is none."""
+        for event in self.events:
+            if isinstance(event, Worked) and 0 <= row - event.first_row < event.rows:
+                return event.is_round(row - event.first_row)
+        return False
+
     def listed(self, first: int = 1) -> Iterator[ListedRow]:
         """Every row in order, from row `first` of the piece, one at a time."""
         for event in self.events:

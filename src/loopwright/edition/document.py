@@ -150,6 +150,14 @@ class ChartPicture:
 
 
 @dataclass(frozen=True, slots=True)
+class Uncharted:
+    """A motif (by its key in the source) of which no chart can be drawn: what is said of that."""
+
+    motif: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
 class SchematicPicture:
     """A piece's outline as an ``<svg>``, its measures for every size, and how it is drawn."""
 
@@ -214,6 +222,7 @@ class Document:
     cautions: tuple[str, ...]
     notices: tuple[str, ...]
     charts: tuple[ChartPicture, ...] = ()
+    uncharted: tuple[Uncharted, ...] = ()
     schematics: tuple[SchematicPicture, ...] = ()
     cloth: ClothPicture | None = None
     personal: Personal | None = None

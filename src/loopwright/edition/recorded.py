@@ -56,6 +56,18 @@ def cautions_Wearer(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
+def chart_words_PageWords(given):
+    def __init__(self, catalogue):
+        put(self, 'catalogue', catalogue)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.catalogue,) == (other.catalogue,)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.catalogue,))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
 def document_Table(given):
     def __init__(self, caption, head, rows):
         put(self, 'caption', caption)
@@ -203,6 +215,19 @@ def document_ChartPicture(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
+def document_Uncharted(given):
+    def __init__(self, motif, words):
+        put(self, 'motif', motif)
+        put(self, 'words', words)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.motif, self.words) == (other.motif, other.words)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.motif, self.words))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
 def document_SchematicPicture(given):
     def __init__(self, title, svg, measures, note):
         put(self, 'title', title)
@@ -249,7 +274,7 @@ def document_Personal(given):
 
 
 def document_Document(given):
-    def __init__(self, language, title, designer, summary, level, sizes, finished, gauge, needles, yarns, shades, notions, notes, abbreviations, sections, cautions, notices, charts=given['charts'], schematics=given['schematics'], cloth=given['cloth'], personal=given['personal'], care=given['care'], substitution=given['substitution'], skills=given['skills'], follow=given['follow'], catalogue=given['catalogue']):
+    def __init__(self, language, title, designer, summary, level, sizes, finished, gauge, needles, yarns, shades, notions, notes, abbreviations, sections, cautions, notices, charts=given['charts'], uncharted=given['uncharted'], schematics=given['schematics'], cloth=given['cloth'], personal=given['personal'], care=given['care'], substitution=given['substitution'], skills=given['skills'], follow=given['follow'], catalogue=given['catalogue']):
         put(self, 'language', language)
         put(self, 'title', title)
         put(self, 'designer', designer)
@@ -268,6 +293,7 @@ def document_Document(given):
         put(self, 'cautions', cautions)
         put(self, 'notices', notices)
         put(self, 'charts', charts)
+        put(self, 'uncharted', uncharted)
         put(self, 'schematics', schematics)
         put(self, 'cloth', cloth)
         put(self, 'personal', personal)
@@ -278,10 +304,10 @@ def document_Document(given):
         put(self, 'catalogue', catalogue)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.language, self.title, self.designer, self.summary, self.level, self.sizes, self.finished, self.gauge, self.needles, self.yarns, self.shades, self.notions, self.notes, self.abbreviations, self.sections, self.cautions, self.notices, self.charts, self.schematics, self.cloth, self.personal, self.care, self.substitution, self.skills, self.follow, self.catalogue) == (other.language, other.title, other.designer, other.summary, other.level, other.sizes, other.finished, other.gauge, other.needles, other.yarns, other.shades, other.notions, other.notes, other.abbreviations, other.sections, other.cautions, other.notices, other.charts, other.schematics, other.cloth, other.personal, other.care, other.substitution, other.skills, other.follow, other.catalogue)
+            return (self.language, self.title, self.designer, self.summary, self.level, self.sizes, self.finished, self.gauge, self.needles, self.yarns, self.shades, self.notions, self.notes, self.abbreviations, self.sections, self.cautions, self.notices, self.charts, self.uncharted, self.schematics, self.cloth, self.personal, self.care, self.substitution, self.skills, self.follow, self.catalogue) == (other.language, other.title, other.designer, other.summary, other.level, other.sizes, other.finished, other.gauge, other.needles, other.yarns, other.shades, other.notions, other.notes, other.abbreviations, other.sections, other.cautions, other.notices, other.charts, other.uncharted, other.schematics, other.cloth, other.personal, other.care, other.substitution, other.skills, other.follow, other.catalogue)
         return NotImplemented
     def __hash__(self):
-        return hash((self.language, self.title, self.designer, self.summary, self.level, self.sizes, self.finished, self.gauge, self.needles, self.yarns, self.shades, self.notions, self.notes, self.abbreviations, self.sections, self.cautions, self.notices, self.charts, self.schematics, self.cloth, self.personal, self.care, self.substitution, self.skills, self.follow, self.catalogue))
+        return hash((self.language, self.title, self.designer, self.summary, self.level, self.sizes, self.finished, self.gauge, self.needles, self.yarns, self.shades, self.notions, self.notes, self.abbreviations, self.sections, self.cautions, self.notices, self.charts, self.uncharted, self.schematics, self.cloth, self.personal, self.care, self.substitution, self.skills, self.follow, self.catalogue))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -388,20 +414,21 @@ def lean_Names(given):
 
 
 def lesson_Lesson(given):
-    def __init__(self, title, size, ready, techniques, points, notices, catalogue):
+    def __init__(self, title, size, ready, techniques, points, abbreviations, notices, catalogue):
         put(self, 'title', title)
         put(self, 'size', size)
         put(self, 'ready', ready)
         put(self, 'techniques', techniques)
         put(self, 'points', points)
+        put(self, 'abbreviations', abbreviations)
         put(self, 'notices', notices)
         put(self, 'catalogue', catalogue)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.title, self.size, self.ready, self.techniques, self.points, self.notices, self.catalogue) == (other.title, other.size, other.ready, other.techniques, other.points, other.notices, other.catalogue)
+            return (self.title, self.size, self.ready, self.techniques, self.points, self.abbreviations, self.notices, self.catalogue) == (other.title, other.size, other.ready, other.techniques, other.points, other.abbreviations, other.notices, other.catalogue)
         return NotImplemented
     def __hash__(self):
-        return hash((self.title, self.size, self.ready, self.techniques, self.points, self.notices, self.catalogue))
+        return hash((self.title, self.size, self.ready, self.techniques, self.points, self.abbreviations, self.notices, self.catalogue))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -524,6 +551,7 @@ RECORDS = {
     "abbreviations.Used": ("e: catalogue= found~default_factory", abbreviations_Used),
     "catalogue.Catalogue": ("fe: language messages~default_factory short~default_factory long~default_factory names~default_factory in_words= notices= decimal= units~default_factory group= group_from= plurals~default_factory zero_is_one= spoken~default_factory aloud=", catalogue_Catalogue),
     "cautions.Wearer": ("fe: age", cautions_Wearer),
+    "chart_words.PageWords": ("fe: catalogue", chart_words_PageWords),
     "document.Table": ("fe: caption head rows", document_Table),
     "document.Shade": ("fe: name yarn strand amount colours needed= weighs=", document_Shade),
     "document.Abbreviation": ("fe: short meaning stitches", document_Abbreviation),
@@ -533,10 +561,11 @@ RECORDS = {
     "document.FollowStep": ("fe: rows times= tick= counted= piece= before= round=", document_FollowStep),
     "document.KeyLine": ("fe: svg rs ws", document_KeyLine),
     "document.ChartPicture": ("fe: title strips key framed sided wide words motif=", document_ChartPicture),
+    "document.Uncharted": ("fe: motif words", document_Uncharted),
     "document.SchematicPicture": ("fe: title svg measures note", document_SchematicPicture),
     "document.ClothPicture": ("fe: src width height words", document_ClothPicture),
     "document.Personal": ("fe: asked made_for changes notes", document_Personal),
-    "document.Document": ("fe: language title designer summary level sizes finished gauge needles yarns shades notions notes abbreviations sections cautions notices charts= schematics= cloth= personal= care= substitution= skills= follow= catalogue=", document_Document),
+    "document.Document": ("fe: language title designer summary level sizes finished gauge needles yarns shades notions notes abbreviations sections cautions notices charts= uncharted= schematics= cloth= personal= care= substitution= skills= follow= catalogue=", document_Document),
     "errata.Version": ("fe: pattern walks", errata_Version),
     "errata.Change": ("fe: where was now sizes=", errata_Change),
     "errata._Entry": ("fe: place label text", errata__Entry),
@@ -544,7 +573,7 @@ RECORDS = {
     "indexed.Indexed": ("fe: width height bits table data", indexed_Indexed),
     "large.Block": ("fe: kind text label= level= anchor=", large_Block),
     "lean.Names": ("fe: tags classes ids attributes", lean_Names),
-    "lesson.Lesson": ("fe: title size ready techniques points notices catalogue", lesson_Lesson),
+    "lesson.Lesson": ("fe: title size ready techniques points abbreviations notices catalogue", lesson_Lesson),
     "line_writer.Printed": ("fe: first in_round rows", line_writer_Printed),
     "phrases.FillTimes": ("fe: sizes repeats", phrases_FillTimes),
     "pitfalls.Point": ("fe: where text", pitfalls_Point),

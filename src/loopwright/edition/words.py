@@ -71,7 +71,7 @@ def make_document(
             follow += moved(writer.follower.steps, len(sections), place)
         sections += _with_motifs(written, writer, {key for s in sections for key in s.motifs})
     motifs = frozenset(motif.name.key for motif in pattern.motifs)
-    gauges = tuple(_gauge(gauge, used, inches_first, motifs) for gauge in pattern.gauges)
+    gauges = tuple(gauge_sentence(gauge, used, inches_first, motifs) for gauge in pattern.gauges)
     return Document(
         language=words.language,
         title=pattern.title.text if pattern.title else "",
@@ -144,12 +144,8 @@ def pair(mm: float, inches_first: bool) -> str:
     return f"{inches(mm)} / {cm(mm)}" if inches_first else f"{cm(mm)} / {inches(mm)}"
 
 
-def gauge_sentence(gauge: Gauge, inches_first: bool) -> str:
-    """A gauge as the materials list prints it."""
-    return _gauge(gauge, Used(), inches_first, frozenset())
-
-
-def _gauge(gauge: Gauge, used: Used, inches_first: bool, motifs: frozenset[str]) -> str:
+def gauge_sentence(gauge: Gauge, used: Used, inches_first: bool, motifs: frozenset[str]) -> str:
+    """A gauge as the materials list prints it; `motifs` are the keys of the writer's own."""
     words = used.catalogue
     used.term("sts")
     over = gauge.over.mm()
@@ -339,7 +335,9 @@ def _finished(
     width = words.text("Around") if around else words.text("Width")
     head = [width, words.text("Length")]
     if shaped:
-        head = [words.text("Cast-on edge"), words.text("Widest row"), words.text("Length")]
+        rounds = all(piece.in_round for piece in pieces)
+        widest = words.text("Widest round") if rounds else words.text("Widest row")
+        head = [words.text("Cast-on edge"), widest, words.text("Length")]
     return Table("", (words.text("Size"), *head), tuple(told))
 
 

@@ -7,6 +7,7 @@ from loopwright.count.measure import height_of_row
 from loopwright.count.walk import Walk
 from loopwright.fit.growth import GrowthLever, lever_for
 from loopwright.fit.lengths import Part, parts_of, plan_rows, works_to_length, write_plan
+from loopwright.fit.note import Figures, Note
 from loopwright.fit.slots import Sheet, measure_edit
 from loopwright.fit.stops import Stops
 from loopwright.model.pattern import Item
@@ -122,5 +123,9 @@ def _no_parts(walk: Walk, target: float, asked: bool, stops: Stops, notes: list[
         )
     elif abs(target - walk.height) > 1:
         notes.append(
-            f"the length of {name} follows from its rows: it is {walk.height / 10:.1f} cm now"
+            Note(
+                "the length of {name} follows from its rows: it is {length} now",
+                name=name,
+                length=Figures(f"{walk.height / 10:.1f} cm"),
+            )
         )

@@ -10,6 +10,7 @@ from loopwright.count.walk import Moved, Said, Walk
 from loopwright.fit.growth import lever_for
 from loopwright.fit.least import TooNarrow, is_too_wide
 from loopwright.fit.levers import CastLever, Lever
+from loopwright.fit.note import Note
 from loopwright.fit.slots import Sheet
 from loopwright.fit.stops import Stops
 from loopwright.fit.targets import Wanted
@@ -76,10 +77,16 @@ def _turn(
         return True  # the other sizes may be as narrow: one message says it of all
     sheet.take(found.sheet)
     if lever.is_far(found):
-        where = f" in size {checked.pattern.sizes[size]}" if len(checked.pattern.sizes) > 1 else ""
+        sizes = checked.pattern.sizes
         notes.append(
-            f"no count of {piece.name.text} fits within half a repeat of that width{where}: "
-            f"the nearest is {found.widest:,} stitches, and the width would take {lever.wanted:.0f}"
+            Note(
+                "no count of {name} fits within half a repeat of that width{where}: the nearest is "
+                "{n} stitches, and the width would take {wanted}",
+                name=piece.name.text,
+                where=Note(" in size {size}", size=sizes[size]) if len(sizes) > 1 else "",
+                n=f"{found.widest:,}",
+                wanted=f"{lever.wanted:.0f}",
+            )
         )
     return True
 

@@ -190,6 +190,7 @@ class _Book:
                     first,
                     tuple(rows),
                     chunk.reps,
+                    event,
                 )
             )
         return True

@@ -161,7 +161,8 @@ def rows_text(
             head = piece.name.text
             if len(pattern.sizes) > 1:
                 head += f", size {size.name}"
-            yield f"{head}\n{'row':>9} {'strand':<10}{'metres':>9}{'total m':>11}{'total g':>10}\n"
+            one = "round" if walk.is_round(1) else "row"
+            yield f"{head}\n{one:>9} {'strand':<10}{'metres':>9}{'total m':>11}{'total g':>10}\n"
             for row in walk.listed(first):
                 if last is not None and row.row > last:
                     break

@@ -542,7 +542,7 @@ def root(context, missing=missing):
                         if (undefined(name='web') if l_2_web is missing else l_2_web):
                             pass
                             yield ' data-label="'
-                            yield escape(environment.getitem(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head'), environment.getattr(l_2_loop, 'index0')))
+                            yield escape(environment.getitem(environment.getattr(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'personal'), 'changes'), 'head'), environment.getattr(l_2_loop, 'index0')))
                             yield '"'
                         yield '>'
                         yield escape(t_13(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
@@ -860,6 +860,17 @@ def root(context, missing=missing):
                 yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_2_chart, environment.getattr(l_2_loop, 'index'), (3 if (environment.getattr(l_1_section, 'level') <= 2) else 4), t_15((undefined(name='doc') if l_0_doc is missing else l_0_doc), l_2_chart), _loop_vars=_loop_vars))
                 yield '\n'
         l_2_loop = l_2_chart = missing
+        def t_29(fiter):
+            for l_2_left in fiter:
+                if (environment.getattr(l_2_left, 'motif') in environment.getattr(l_1_section, 'motifs')):
+                    yield l_2_left
+        for l_2_left in t_29(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'uncharted')):
+            _loop_vars = {}
+            pass
+            yield '<p class="quiet reading">'
+            yield escape(environment.getattr(l_2_left, 'words'))
+            yield '</p>\n'
+        l_2_left = missing
         if environment.getattr(l_1_section, 'lines'):
             pass
             l_1_kept = t_10(l_1_section)
@@ -872,10 +883,10 @@ def root(context, missing=missing):
                 pass
                 yield '<li class="'
                 yield escape(environment.getattr(l_2_line, 'kind'))
-                yield escape((' change' if l_2_tag else cond_expr_undefined("the inline if-expression on line 251 in 'parts.html' evaluated to false and no else section was defined.")))
-                yield escape((' kept' if (environment.getattr(l_2_loop, 'index0') in (undefined(name='kept') if l_1_kept is missing else l_1_kept)) else cond_expr_undefined("the inline if-expression on line 251 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield escape((' change' if l_2_tag else cond_expr_undefined("the inline if-expression on line 254 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield escape((' kept' if (environment.getattr(l_2_loop, 'index0') in (undefined(name='kept') if l_1_kept is missing else l_1_kept)) else cond_expr_undefined("the inline if-expression on line 254 in 'parts.html' evaluated to false and no else section was defined.")))
                 yield '"'
-                yield escape((t_5(environment.getattr(l_2_line, 'text')) if (environment.getattr(l_2_line, 'kind') == 'note') else cond_expr_undefined("the inline if-expression on line 251 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield escape((t_5(environment.getattr(l_2_line, 'text')) if (environment.getattr(l_2_line, 'kind') == 'note') else cond_expr_undefined("the inline if-expression on line 254 in 'parts.html' evaluated to false and no else section was defined.")))
                 if (undefined(name='web') if l_2_web is missing else l_2_web):
                     pass
                     yield ' data-at="'
@@ -959,6 +970,6 @@ def root(context, missing=missing):
     l_1_loop = l_1_section = l_1_part = l_1_kept = missing
 
 blocks = {}
-debug_info = '1=152&2=157&3=162&6=177&7=186&8=190&9=194&10=199&11=205&16=217&18=222&20=224&21=227&22=231&24=237&26=251&27=258&34=297&35=301&37=307&38=321&39=334&40=346&41=350&44=355&45=358&46=364&51=378&53=400&54=405&62=442&65=444&66=450&67=453&69=457&70=460&72=464&74=467&75=470&77=474&78=477&83=485&85=488&86=490&87=493&88=496&90=498&91=503&96=508&99=511&101=520&102=525&108=549&109=553&113=557&114=560&116=563&117=566&118=569&124=575&125=577&128=580&129=583&132=594&133=596&136=599&137=601&138=603&140=605&142=608&143=610&144=615&146=618&149=621&151=630&152=635&160=669&161=671&162=676&164=679&165=681&166=683&167=685&169=688&171=690&173=694&174=698&181=704&183=707&185=709&187=713&188=717&195=731&197=734&198=737&200=741&201=744&203=747&204=749&206=751&208=760&209=765&213=789&214=792&221=797&223=800&224=802&225=806&226=809&227=811&232=816&233=821&234=824&235=831&236=833&237=836&239=845&242=850&243=853&244=855&247=858&248=860&250=864&251=869&252=882&253=889&254=895&255=897&256=902&258=906&259=911&261=931&262=935'
+debug_info = '1=152&2=157&3=162&6=177&7=186&8=190&9=194&10=199&11=205&16=217&18=222&20=224&21=227&22=231&24=237&26=251&27=258&34=297&35=301&37=307&38=321&39=334&40=346&41=350&44=355&45=358&46=364&51=378&53=400&54=405&62=442&65=444&66=450&67=453&69=457&70=460&72=464&74=467&75=470&77=474&78=477&83=485&85=488&86=490&87=493&88=496&90=498&91=503&96=508&99=511&101=520&102=525&108=549&109=553&113=557&114=560&116=563&117=566&118=569&124=575&125=577&128=580&129=583&132=594&133=596&136=599&137=601&138=603&140=605&142=608&143=610&144=615&146=618&149=621&151=630&152=635&160=669&161=671&162=676&164=679&165=681&166=683&167=685&169=688&171=690&173=694&174=698&181=704&183=707&185=709&187=713&188=717&195=731&197=734&198=737&200=741&201=744&203=747&204=749&206=751&208=760&209=765&213=789&214=792&221=797&223=800&224=802&225=806&226=809&227=811&232=816&233=821&234=824&235=831&236=833&237=836&239=845&242=850&243=853&244=855&247=858&248=866&250=869&251=871&253=875&254=880&255=893&256=900&257=906&258=908&259=913&261=917&262=922&264=942&265=946'
 
-MARK = '3.1.6 10944 33bbe2d7'
+MARK = '3.1.6 11075 4bccf6ab'
