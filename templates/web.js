@@ -183,8 +183,8 @@
     if (at >= total) return words.end;
     const { step, turn, inside } = find(at);
     if (!step.counted) {
-      if (step.first >= step.all) return words.last;
-      return say(words.step, { n: step.first + 1 });
+      if (step.first >= step.all) return step.round ? words.lastRound : words.last;
+      return say(step.round ? words.stepRound : words.step, { n: step.first + 1 });
     }
     const text = say(step.round ? words.round : words.row, { n: step.first + inside + 1, all: step.all });
     if (!step.tick || step.times < 2) return text;

@@ -479,3 +479,19 @@ def test_doctor_names_what_is_missing(
     assert cli.main(["doctor"]) == 2
     out = capsys.readouterr().out
     assert "MISSING  pango" in out and "install it with: " in out
+
+
+@pytest.mark.parametrize(
+    ("words", "called"),
+    [
+        (["check", "--nope", "a.loop"], "loopwright check"),
+        (["picture", "a.loop", "--out", "."], "loopwright picture"),
+        (["--nope"], "loopwright"),
+    ],
+)
+def test_an_option_that_is_not_there_leads_to_the_help_of_its_command(
+    words: list[str], called: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert cli.main(words) == 2
+    said = capsys.readouterr().err
+    assert f"is no part of a call of {called}\n" in said and f"try “{called} --help”" in said

@@ -173,13 +173,16 @@ def begun(here: Path, out: Path) -> subprocess.Popen[str]:
     here.mkdir()
     for n in range(1_500):
         (here / f"{n}.loop").write_text(source(f"P{n}", 20 + n))
-    command = [sys.executable, "-m", "loopwright", "build", str(here), "--out", str(out),
+    # As from a terminal: what a shell runs in the background would hear no interrupt.
+    start = (
+        "import signal\nsignal.signal(signal.SIGINT, signal.default_int_handler)\n"
+        "from loopwright.cli import entry\nentry()\n"
+    )
+    command = [sys.executable, "-c", start, "build", str(here), "--out", str(out),
                "--to", "text", "--jobs", "2"]  # fmt: skip
     process = subprocess.Popen(
-        command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, start_new_session=True,
-        # As at a terminal: what a shell runs in the background would hear no interrupt.
-        preexec_fn=lambda: signal.signal(signal.SIGINT, signal.SIG_DFL),
-    )  # fmt: skip
+        command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, start_new_session=True
+    )
     deadline = time.monotonic() + 60
     while len(list(out.glob("*.txt"))) < 5 and time.monotonic() < deadline:
         time.sleep(0.02)

@@ -77,7 +77,7 @@ def cloth_of(checked: Checked, options: BuildOptions) -> ClothPicture | None:
     """The cloth that the editions show; None where it cannot be drawn."""
     sizes = checked.pattern.sizes
     size = 0 if options.size is None else sizes.index(options.size)
-    return cloth_picture(checked.pattern, checked.walks, size)
+    return cloth_picture(checked.pattern, checked.walks, size, options.words)
 
 
 def _make_ready() -> None:

@@ -7,8 +7,10 @@ import atexit
 import gc
 import importlib
 import os
+import re
 import sys
 from collections.abc import Sequence
+from typing import Any
 
 from loopwright import __version__
 from loopwright.commands import COMMANDS
@@ -18,6 +20,11 @@ from loopwright.notation.hidden import named
 
 
 class _Parser(argparse.ArgumentParser):
+    def __init__(self, *args: Any, **words: Any) -> None:
+        super().__init__(*args, **words)
+        # “-5cm” is a value that is refused with its reason, not an option that nobody knows.
+        self._negative_number_matcher = re.compile(r"-\.?\d")
+
     def error(self, message: str) -> None:  # type: ignore[override]
         raise Usage(f"{named(message)}\n  try “{self.prog} --help”")
 
@@ -75,7 +82,14 @@ def main(argv: Sequence[str] | None = None) -> int:
     words = sys.argv[1:] if argv is None else list(argv)
     parser = _parser(words[0] if words else None)
     try:
-        args = parser.parse_args(words)
+        args, unknown = parser.parse_known_args(words)
+        if unknown:
+            # argparse would send the user to the help of all commands.
+            called = f"loopwright {args.command}" if args.command else "loopwright"
+            raise Usage(
+                f"“{named(' '.join(unknown))}” is no part of a call of {called}\n"
+                f"  try “{called} --help”"
+            )
         if args.command is None:
             parser.print_help(sys.stderr)
             return BAD_CALL

@@ -214,7 +214,8 @@ def pictures(bench: Bench) -> None:
     from loopwright.edition.pictures import with_pictures
     from loopwright.picture.cells import charts_of
     from loopwright.picture.fabric import fabric_of
-    from loopwright.picture.svg import chart_svg, strips_of
+    from loopwright.picture.strips import strips_of
+    from loopwright.picture.svg import chart_svg
 
     def image(picture: np.ndarray) -> Work:
         return lambda: Image.fromarray(picture).save(BytesIO(), "PNG", compress_level=6)

@@ -125,6 +125,28 @@ def test_the_counter_keeps_its_place_across_a_reload(opened: Open) -> None:
     assert page.inner_text("#where") == where
 
 
+@pytest.mark.parametrize(
+    ("kind", "before", "first", "after"),
+    [
+        ("flat", "Before Row 1", "Row 1 of 3", "After the last row"),
+        ("round", "Before Round 1", "Round 1 of 3", "After the last round"),
+    ],
+)
+def test_steps_between_rounds_are_told_by_rounds(
+    opened: Open, kind: str, before: str, first: str, after: str
+) -> None:
+    rows = "rounds" if kind == "round" else "rows"
+    text = f'pattern "P"\npiece p {kind}\n  cast on 20\n  {rows} 3: knit\n  bind off\n'
+    page = opened(html_of(text))
+    page.click("#start")
+    assert page.inner_text("#where") == before
+    page.click("#done")
+    assert page.inner_text("#where").partition(" ·")[0] == first
+    for _ in range(3):
+        page.click("#done")
+    assert page.inner_text("#where") == after
+
+
 def test_the_arrows_tick_rows_and_take_them_back(opened: Open) -> None:
     page = opened(html_of(THROW))
     _start(page)
@@ -200,6 +222,35 @@ def test_short_rows_are_marked_each_time_that_they_are_worked(opened: Open) -> N
         )
         page.keyboard.press("ArrowRight")
     assert marks == [*([str(n)] for n in range(1, 11)), []]
+
+
+# Each table of a narrow page: whether it runs over, and each figure with what stands before it.
+NARROW = """() => [...document.querySelectorAll(".wide, .measured")].map((box) => ({
+  over: box.scrollWidth - box.clientWidth,
+  told: [...box.querySelectorAll(".stacks tbody tr")].map((row) => [...row.cells].map((cell) => [
+    getComputedStyle(cell, "::before").content, cell.offsetLeft,
+    row.closest("table").tHead.rows[0].cells[cell.cellIndex].textContent.trim(),
+  ])),
+}))"""
+
+
+@pytest.mark.parametrize("name", ["rowan-yoke", "skerry-throw"])
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_on_a_narrow_page_a_table_stands_whole(opened: Open, name: str, language: str) -> None:
+    page = opened(html_of(example(name), language=language))
+    page.set_viewport_size({"width": 1280, "height": 800})
+    assert {cell[0] for box in page.evaluate(NARROW) for row in box["told"] for cell in row} == {
+        "none"
+    }
+    page.set_viewport_size({"width": 320, "height": 800})
+    boxes = page.evaluate(NARROW)
+    assert len(boxes) > 1 and [box["over"] for box in boxes] == [0] * len(boxes)
+    rows = [row for box in boxes for row in box["told"]]
+    assert rows
+    for head, *cells in rows:
+        assert head[0] == "none" and cells
+        assert all(left == head[1] for _, left, _ in cells), "one below the other"
+        assert all(before.startswith(f'"{label}') for before, _, label in cells)
 
 
 def test_targets_are_large_enough(opened: Open) -> None:

@@ -10,6 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from loopwright.compile import Checked, check_source
+from loopwright.count.walk import Worked
 from loopwright.notation.source import Source
 
 
@@ -533,3 +534,49 @@ def test_a_form_is_proved_or_fails_at_the_smallest_n(
         broken = [p for p in checked.problems if p.rule == "form-broken"]
         for problem in broken:
             assert f"with n = {fails} " in problem.message, (text, problem.message)
+
+
+# --- repeats that are not finished ----------------------------------------------------------
+
+
+@pytest.mark.parametrize(("rows", "row", "repeat"), [(4, 0, 0), (5, 5, 1), (6, 5, 1), (9, 5, 1)])
+def test_a_claim_is_wrong_in_the_row_of_the_piece_where_it_is(
+    rows: int, row: int, repeat: int
+) -> None:
+    """Row 1 of four leaves 12 the first time and 14 the second, whether that repeat ends or not."""
+    found = (
+        check(
+            'pattern "Cloth"\nmotif grow over n + 2\n  row 1: k1 yo * k1 * yo k1 => 12\n'
+            "  row 2: knit\n  row 3: knit\n  row 4: knit\npiece p flat\n  cast on 10\n"
+            f"  work grow for {rows} rows\n  bind off\n"
+        )
+        .walks[0]
+        .findings
+    )
+    told = [(f.rule, f.row_number, f.repeat, f.numbers) for f in found]
+    assert told[:1] == ([("claim-wrong", row, repeat, (12, 14, 12))] if row else [])
+
+
+def test_a_claim_in_a_row_that_is_worked_two_repeats_at_a_time() -> None:
+    """One flat row between markers: each repeat meets them from the other side."""
+    found = (
+        check(
+            'pattern "Cloth"\nmotif grow\n  row 1: k1 yo * k1 * sm * k1 * yo k1 => 12\n'
+            "piece p flat\n  cast on 10\n  row: k5 pm k5\n  work grow x7\n  bind off\n"
+        )
+        .walks[0]
+        .findings
+    )
+    told = [(f.rule, f.row_number, f.repeat, f.numbers) for f in found]
+    assert told == [("claim-wrong", 3, 1, (12, 14, 12))]
+
+
+def test_rows_of_a_walk_are_those_of_its_chunks() -> None:
+    """Every chunk is worked whole: its rows are its entries so many times."""
+    walk = check(
+        'pattern "Cloth"\nmotif m over n\n  row 1: knit\n  row 2: purl\n  row 3: knit\n'
+        "  row 4: k1 * p1 *\npiece p flat\n  cast on 10\n  work m for 22 rows\n  bind off\n"
+    ).walks[0]
+    chunks = [event.chunk for event in walk.events if isinstance(event, Worked)]
+    assert [(len(chunk.entries), chunk.reps) for chunk in chunks] == [(4, 5), (2, 1)]
+    assert walk.rows == 22

@@ -5,7 +5,7 @@ from __future__ import annotations
 import ast
 from collections.abc import Iterator
 
-SINGLE = ("t", "say", "text")
+SINGLE = ("t", "say", "text", "Note")
 """Calls whose first argument is a message."""
 PLURAL = ("n", "many")
 """Calls whose first two arguments are a message for one and a message for more."""

@@ -9,6 +9,7 @@ import pytest
 from loopwright import cli
 from loopwright.compile import check_source
 from loopwright.edition.errata import Version, errata
+from loopwright.edition.language import catalogue
 from loopwright.notation.source import Source
 
 OLD = """pattern "Reed"
@@ -65,6 +66,22 @@ def test_what_is_new_and_what_is_left_out() -> None:
     found = changes(new)
     assert "Notions: left out, was: Two buttons" in found
     assert any(text == "Cloth: new: Block it." or "Is: Block it." in text for text in found)
+
+
+def test_a_shade_s_strand_is_in_the_language_of_the_list() -> None:
+    head = (
+        'pattern "Reed"\n  gauge 20 stitches 28 rows = 10 cm\nyarn w: 50 g 100 m\n'
+        "shade a of w\nshade b of w\nstrand A feeds a x{n}\nstrand B feeds b\n"
+        "piece cloth flat\n  cast on 22 in A\n  rows 8 in A: knit\n  rows 2 in B: knit\n"
+        "  bind off in B\n"
+    )
+    old, new = (check_source(Source.of("test.loop", head.format(n=n))) for n in (1, 2))
+    found = errata(
+        Version(old.pattern, old.walks), Version(new.pattern, new.walks), None, catalogue("de")
+    )
+    told = [change.said(catalogue("de")) for change in found]
+    assert any("1 Knäuel, Faden A" in text and "2 Knäuel, Faden A" in text for text in told), told
+    assert not any("strand" in text for text in told)
 
 
 def test_the_commands(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

@@ -18,6 +18,7 @@ from babel.messages.pofile import read_po
 from loopwright.build import BuildOptions, build_editions
 from loopwright.compile import Checked, check_source
 from loopwright.edition import catalogue as words
+from loopwright.edition.abbreviations import MODIFIERS, bare
 from loopwright.edition.aloud import BROKEN, ENGLISH_ALOUD, SIDES, UNITS, aloud
 from loopwright.edition.catalogue import FAMILIES, Catalogue
 from loopwright.edition.cautions import LOCAL_RULES, SLEEP_ADVICE
@@ -25,23 +26,26 @@ from loopwright.edition.chart_words import CHART_WORDS, meaning
 from loopwright.edition.language import FOLDER, LANGUAGES, OWN_WORDS, UNCHECKED, catalogue
 from loopwright.edition.large import FEATURES_PAGE, FEATURES_TEXT
 from loopwright.edition.lesson import make_lesson, render_lesson
+from loopwright.edition.personal import FIGURES
 from loopwright.edition.pictures import SCHEMATIC_WORDS, with_pictures
 from loopwright.edition.render import HEADINGS
 from loopwright.edition.skills import SKILLS
 from loopwright.edition.spoken import CROSSINGS, WHOLE, Spoken, render_spoken
 from loopwright.edition.text import render_text
-from loopwright.edition.voice import MODIFIERS, Voice, bare
+from loopwright.edition.voice import Voice
 from loopwright.edition.words import make_document
 from loopwright.facts.tables import table
 from loopwright.facts.words import uk_terms
 from loopwright.model.stitch import trade_stitches
 from loopwright.notation.source import Source
+from loopwright.picture.chart import LEFT_WORDS
 
 sys.path.insert(0, str(Path(__file__).parent))
 from messages import messages_of
 
 ROOT = Path(__file__).parents[2]
-EDITION = ROOT / "src/loopwright/edition"
+PACKAGE = ROOT / "src/loopwright"
+EDITION = PACKAGE / "edition"
 EXAMPLES = sorted((ROOT / "examples").glob("*.loop"))
 OTHERS = [language for language in LANGUAGES if language != "en"]
 Pairs = set[tuple[str, str]]
@@ -64,11 +68,13 @@ def asked_by(*paths: Path) -> tuple[set[str], Pairs]:
 def wanted() -> tuple[set[str], Pairs]:
     """What pages in print and the teaching sheet ask for."""
     paths = [path for path in EDITION.glob("*.py") if path.name not in SPOKEN]
-    found, pairs = asked_by(*paths, EDITION.parent / "yarn/notes.py")
+    rooms = ("picture/*.py", "fit/*.py", "yarn/notes.py")
+    found, pairs = asked_by(*paths, *(path for room in rooms for path in PACKAGE.glob(room)))
     found |= set(HEADINGS.values()) | set(FAMILIES)
     found |= {UNCHECKED, OWN_WORDS, SLEEP_ADVICE, LOCAL_RULES, FEATURES_PAGE, FEATURES_TEXT}
     found |= {row["caution"] for row in table("safety_cautions")}
     found |= set(SKILLS.values()) | set(SCHEMATIC_WORDS) | set(CHART_WORDS)
+    found |= set(LEFT_WORDS) | set(FIGURES)
     tables = ("fibre_care", "care", "fibres")
     return found | {row["line"] for name in tables for row in table(name)}, pairs
 
@@ -271,7 +277,7 @@ def test_no_edition_asks_for_a_message_in_vain(language: str, kind: str) -> None
 def test_no_schematic_asks_for_a_message_in_vain(
     language: str, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("loopwright.edition.pictures._cloth", lambda *_: None)
+    monkeypatch.setattr("loopwright.edition.pictures.cloth_picture", lambda *_: None)
     known = catalogue(language)
     messages = Missing(dict(known.messages))
     seen = 0

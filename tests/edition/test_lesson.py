@@ -161,3 +161,35 @@ def test_numbers_as_the_language_writes_them(language: str, many: str, once: str
     text = sheet(source, language=language)
     assert many in text
     assert once in text
+
+
+def abbreviations(text: str) -> dict[str, str]:
+    """What the sheet lists under its own heading."""
+    if "Abbreviations\n" not in text:
+        return {}
+    part = text.split("Abbreviations\n")[1].split("\n\n", maxsplit=1)[0]
+    return dict(line.split(": ", 1) for line in part.splitlines()[1:])
+
+
+def test_a_sheet_lists_the_abbreviations_that_it_uses_and_no_other() -> None:
+    flat = cloth("work m x4", head="motif m\n  row 1: k1 yo * k1 * yo k1 => +2\n  row 2: purl\n")
+    assert abbreviations(sheet(flat)) == {
+        "RS": "right side",
+        "sts": "stitches",
+        "WS": "wrong side",
+    }
+    # Told from the right-side rows alone: nothing on this sheet says WS or sts.
+    assert abbreviations(sheet(cloth("row: k1 * p1 *"))) == {"RS": "right side"}
+    ring = sheet(cloth("rounds 3: k1 * p1 *", kind="round"))
+    assert "Rnd 1" in ring
+    assert abbreviations(ring) == {"rnd": "round"}
+
+
+@pytest.mark.parametrize(
+    ("language", "line"),
+    [("de", "M: Maschen"), ("fr", "m : mailles"), ("es", "p: puntos")],
+)
+def test_a_sheet_lists_them_in_its_language(language: str, line: str) -> None:
+    head = "motif m\n  row 1: k1 yo * k1 * yo k1 => +2\n  row 2: purl\n"
+    text = sheet(cloth("work m x4", head=head), language=language)
+    assert line in text.splitlines()

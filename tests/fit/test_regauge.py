@@ -271,9 +271,73 @@ def test_a_readers_edition(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -
         assert "A gauge of 18 stitches and 26 rows = 10 cm" in page
         assert "96" in page and "88" in page and "−8" in page
         assert page.index("You asked for") < page.index("It was made for") < page.index("Change")
+    assert 'data-label="This copy"' in html
     assert "Cast on 88 sts" in text
     assert "50 cm / 19¾ in in size medium" in text
     assert main(["build", str(path), "--width", "50", "--out", str(out)]) == 2
     capsys.readouterr()
     assert main(["build", str(path), "--to", "text", "--out", str(out)]) == 0
     assert "Your copy".upper() not in (out / "hat.txt").read_text("utf-8")
+
+
+@pytest.mark.parametrize(
+    ("language", "said"),
+    [
+        (
+            "de",
+            (
+                "Eine Maschenprobe von 18 Maschen = 4 Zoll.",
+                "Eine Breite von 50,5 cm / 20 Zoll.",
+                "Maschenprobe: 20 M und 28 Runden = 10 cm / 4 Zoll",
+                "medium: Maschen 96, Umfang 48 cm / 19 Zoll",
+                "medium: Anschlagfaden",
+                "Reihen waren nicht angegeben: es gelten 25,2 Reihen = 4 Zoll",
+                "Alle Größen haben jetzt dieselbe Breite",
+            ),
+        ),
+        (
+            "fr",
+            (
+                "Un échantillon de 18 mailles = 4 po.",
+                "Une largeur de 50,5 cm / 20 po.",
+                "Échantillon : 20 m et 28 tours = 10 cm / 4 po",
+                "medium : mailles 96, tour 48 cm / 19 po",
+                "Aucun rang n’était indiqué : on compte 25,2 rangs = 4 po",
+            ),
+        ),
+        (
+            "es",
+            (
+                "Una muestra de 18 puntos = 4 in.",
+                "Un ancho de 50,5 cm / 20 in.",
+                "medium: puntos 96, contorno 48 cm / 19 in",
+                "No se indicaron hileras: se toman 25,2 hileras = 4 in",
+            ),
+        ),
+    ],
+)
+def test_a_readers_edition_is_in_the_language_of_its_pages(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], language: str, said: tuple[str, ...]
+) -> None:
+    path = tmp_path / "hat.loop"
+    path.write_text(example("gull-hat"), "utf-8")
+    call = ["build", str(path), "--gauge", "18 sts = 4 in", "--width", "50.5cm", "--to", "text"]
+    assert main([*call, "--language", language, "--out", str(tmp_path)]) == 0
+    capsys.readouterr()
+    page = (tmp_path / "hat-personal.txt").read_text("utf-8").replace("\u00a0", " ")
+    mine = page.split(" / The wording")[0]
+    for text in said:
+        assert text in mine
+    english = r"\b(stitches|rows|rounds|gauge|width|length|needles?|yarn|usual|around|new)\b"
+    assert not re.search(english, mine, re.IGNORECASE)
+
+
+def test_a_readers_edition_in_uk_terms(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    path = tmp_path / "hat.loop"
+    path.write_text(example("gull-hat"), "utf-8")
+    call = ["build", str(path), "--gauge", "18 sts = 4 in", "--to", "text", "--terms", "uk"]
+    assert main([*call, "--out", str(tmp_path)]) == 0
+    capsys.readouterr()
+    page = (tmp_path / "hat-personal.txt").read_text("utf-8")
+    assert "A tension of 18 stitches = 4 in." in page and "Tension: 20 sts" in page
+    assert not re.search("gauge|stockinette", page, re.IGNORECASE)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from functools import lru_cache
 from pathlib import Path
 
@@ -165,3 +166,160 @@ def test_the_command(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None
     assert main(["resize", str(fixed), "--width", "60cm", "-o", str(target)]) == 1
     assert not target.exists()
     assert "no fill" in capsys.readouterr().err
+
+
+GROWING = (
+    'pattern "Shawl"\n  gauge 20 stitches 30 rows = 10 cm\nmotif grow over n + 2\n'
+    "  row 1: k1 yo * k1 * yo k1\n  row 2: knit\n  row 3: k1 yo * k1 * yo k1\n  row 4: knit\n"
+    "piece shawl flat\n  cast on 5\n  work grow {amount}\n  bind off\n"
+)
+
+
+@pytest.mark.parametrize(
+    ("amount", "new"), [("x20", "x29"), ("for 80 rows", "for 116 rows"),
+                        ("for 82 rows", "for 114 rows"), ("for 83 rows", "for 115 rows")]
+)  # fmt: skip
+def test_a_shawl_grows_by_its_repeats_also_where_the_last_is_not_finished(
+    amount: str, new: str
+) -> None:
+    """Four stitches a repeat, 5 at the neck: 120 stitches are 60 cm."""
+    text = resized(GROWING.format(amount=amount), width="60cm")
+    assert f"  cast on 5\n  work grow {new}\n" in text
+
+
+@pytest.mark.parametrize("times", [7, 8])
+def test_a_row_worked_from_both_sides_grows_by_its_own_stitches(times: int) -> None:
+    """Two stitches a row: 25 times from 10 stitches are the 60 that 30 cm take."""
+    text = resized(
+        'pattern "Fan"\n  gauge 20 stitches 30 rows = 10 cm\nmotif grow\n'
+        "  row 1: k1 yo * k1 * sm * k1 * yo k1\npiece fan flat\n  cast on 10\n"
+        f"  row: k5 pm k5\n  work grow x{times}\n  bind off\n",
+        width="30cm",
+    )
+    assert "  cast on 10\n" in text and "  work grow x25\n" in text
+
+
+# --- widths that cannot be ------------------------------------------------------------------
+
+TWO = (
+    'pattern "Set"\n  sizes small, large\n  width 40/60 cm\n'
+    "  gauge 22 stitches 30 rows = 10 cm\n"
+    "motif rib over 4n + 2\n  row 1: k2 * p2 k2 *\n  row 2: p2 * k2 p2 *\n"
+    "motif wide over 24n + 10\n  row 1: k10 * p12 k12 *\n  row 2: p10 * k12 p12 *\n"
+    "piece scarf flat\n  cast on 90/130\n  work rib x20\n  bind off\n"
+    "piece cover flat\n  cast on 130/202\n  work wide x20\n  bind off\n"
+)
+
+
+def stopped(text: str, **asked: str) -> CannotResize:
+    before = checked(text)
+    with pytest.raises(CannotResize) as error:
+        resize(before, Wish.of(before.pattern, **asked), check_source)
+    return error.value
+
+
+def test_a_width_below_one_repeat_and_its_edges_names_the_least_of_each_size() -> None:
+    """6 stitches at 22 to 10 cm are 2.73 cm, and 34 are 15.45 cm: not less."""
+    scarf, cover = stopped(TWO, width="1cm").problems
+    assert scarf.title == "scarf cannot be so narrow"
+    assert "In every size scarf takes 6 stitches or more (one repeat with its edges), " in (
+        scarf.message
+    )
+    assert scarf.help == "ask for 2.8 cm / 1¼ in or more for every size."
+    # The cover is 59 cm wide where the pattern is 40, and 92 where it is 60.
+    assert "In size small cover takes 34 stitches or more" in cover.message
+    assert cover.help == (
+        "ask for 10.5 cm / 4¼ in or more for size small and 10.1 cm / 4 in or more for size large."
+    )
+    (one,) = stopped(TWO, width="2/60cm").problems[:1]
+    assert one.help == "ask for 2.8 cm / 1¼ in or more for size small."
+
+
+@given(
+    unit=st.integers(2, 30), rest=st.integers(1, 12), gauge=st.integers(9, 40),
+    inch=st.booleans(), data=st.data(),
+)  # fmt: skip
+def test_the_least_width_that_is_said_can_be_had_and_nothing_below_it(
+    unit: int, rest: int, gauge: int, inch: bool, data: st.DataObject
+) -> None:
+    text = rib(unit, rest, unit * 40 + rest, gauge)
+    least = unit + rest
+    stitches = data.draw(st.floats(0.2, least - 0.6))
+    (problem,) = stopped(text, width=f"{stitches * 10 / gauge:.6f} cm").problems
+    both = re.fullmatch(r"ask for ([\d.]+) cm / ([\d¼½¾]+) in or more\.", problem.help)
+    assert both is not None, problem.help
+    after = checked(resized(text, width=f"{both[2]} in" if inch else f"{both[1]} cm"))
+    assert after.walks[0].cast_on == least
+
+
+def test_a_shawl_cannot_be_narrower_than_its_motif_worked_once() -> None:
+    (problem,) = stopped(GROWING.format(amount="x20"), width="1cm").problems
+    assert "shawl takes 9 stitches or more (grow worked once), 4.5 cm / 2 in wide" in (
+        problem.message
+    )
+
+
+def test_a_width_of_more_stitches_than_there_may_be() -> None:
+    (problem,) = stopped(rib(4, 2, 62), width="999999999cm").problems
+    assert "would take 1,999,999,998 stitches" in problem.message
+    assert problem.help == "scarf can have 500000000 cm at most."
+
+
+def test_a_width_too_narrow_writes_nothing(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    new = tmp_path / "new.loop"
+    assert main(["resize", str(THROW), "--width", "1cm", "-o", str(new)]) == 1
+    assert not new.exists()
+    told = capsys.readouterr()
+    assert "ask for 3 cm / 1¼ in or more for every size" in told.err and not told.out
+    assert main(["resize", str(THROW), "--width", "3cm", "--size", "lap", "-o", str(new)]) == 0
+    assert "cast on 6/240/300" in new.read_text("utf-8")
+    for wrong, words in (("-5cm", "less than nothing"), ("0cm", "is nothing"), ("5", "no unit")):
+        assert main(["resize", str(THROW), "--width", wrong]) == 2
+        assert words in capsys.readouterr().err
+
+
+def test_what_stops_a_new_size_is_shown_in_its_own_line(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    assert main(["resize", str(THROW), "--add-size", "doll 1 cm x 10 cm"]) == 1
+    assert "│ piece throw flat\n" in capsys.readouterr().err
+
+
+# --- counts that were worked out for one size -----------------------------------------------
+
+HELD = (
+    'pattern "Two"\n  width 20 cm\n  gauge 20 stitches 30 rows = 10 cm\n'
+    "motif rib over 4n + 2\n  row 1: k2 * p2 k2 *\n  row 2: p2 * k2 p2 *\n"
+    "piece low flat\n  cast on 42\n  work rib x10\n  hold {held} as rest\n{then}"
+    "piece high flat\n  take rest\n  work rib x4\n  bind off\n"
+)
+
+
+def test_all_stitches_held_follow_the_width() -> None:
+    text = resized(HELD.format(held="all", then=""), width="30cm")
+    assert "cast on 62\n" in text
+    after = checked(text)
+    assert not after.has_errors
+    assert [row.start for row in after.walks[1].listed()] == [62] * 8
+
+
+def test_stitches_held_by_number_do_not() -> None:
+    (problem,) = stopped(HELD.format(held="22", then="  bind off\n"), width="30cm").problems
+    assert "In “low” stitches are held here." in problem.message
+    assert "loopwright fit" in problem.help
+    (problem,) = stopped(HELD.format(held="22", then="  bind off\n"), length="60cm").problems
+    assert "line 9 of low keeps the stitches there are" in problem.help
+
+
+def test_stitches_held_in_a_row_are_as_literal_as_those_held_between_rows() -> None:
+    text = (
+        'pattern "Slit"\n  width 20 cm\n  gauge 20 stitches 30 rows = 10 cm\n'
+        "piece hand round\n  cast on 40\n  rounds 10: knit\n"
+        "  round: k10 hold 8 as thumb co8 * k1 *\n  rounds 10: knit\n  bind off\n"
+        "piece thumb round\n  take thumb\n  rounds 10: knit\n  bind off\n"
+    )
+    (problem,) = stopped(text, width="30cm").problems
+    assert checked(text).source.line_column(problem.span.start)[0] == 7
+    assert problem.title == "hand cannot change its size"

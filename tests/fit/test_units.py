@@ -18,8 +18,6 @@ from loopwright.fit.units import (
     inches,
     metres_and_yards,
     parse_quantity,
-    to_base,
-    to_mm,
 )
 from loopwright.notation.quantity import UNIT_WORDS
 from loopwright.notation.source import Span
@@ -120,37 +118,6 @@ def test_a_fraction_is_read(text: str, value: float) -> None:
 def test_what_is_no_fraction_is_refused(text: str) -> None:
     with pytest.raises(ValueError, match=r"is no number: write 7, 7\.5 or 7½"):
         fraction(text)
-
-
-@pytest.mark.parametrize(
-    ("value", "unit", "base"),
-    [
-        (3.5, "mm", (3.5, "length")),
-        (110, "cm", (1100, "length")),
-        (10, "inches", (254, "length")),
-        (10, "Inch", (254, "length")),
-        (200, "m", (200, "yarn")),
-        (100, "yards", (91.44, "yarn")),
-        (100, "g", (100, "weight")),
-        (4, "oz", (113.3980925, "weight")),
-    ],
-)
-def test_base_units(value: float, unit: str, base: tuple[float, str]) -> None:
-    number, dimension = to_base(value, unit)
-    assert (pytest.approx(number), dimension) == base
-
-
-def test_a_length_in_metres_or_yards_is_millimetres_too() -> None:
-    assert to_mm(1.2, "m") == 1200
-    assert to_mm(2, "yd") == pytest.approx(1828.8)
-    assert to_mm(10, "cm") == 100
-
-
-def test_a_word_that_is_no_unit_is_refused() -> None:
-    with pytest.raises(ValueError, match="“ell” is no unit: mm, cm, in, m, yd, g, oz"):
-        to_base(1, "ell")
-    with pytest.raises(ValueError, match="“g” is no unit of length"):
-        to_mm(1, "g")
 
 
 @pytest.mark.parametrize(

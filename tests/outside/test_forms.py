@@ -320,7 +320,7 @@ def test_the_counts_of_a_motif_are_sympys(path: Path, name: str) -> None:
     # Without its form the motif's rows alone say which counts a piece of it can be cast on with.
     common, blocks = _blocks(_text(path))
     pattern = _check(_alone(common, _with_form(blocks[name], None), name, 12)).pattern
-    holds = counts_for(pattern, pattern.pieces[0], 0, Tapes())
+    holds = counts_for(pattern.pieces[0], 0, Tapes())
     solution = solve_congruence(*conditions.congruences) if conditions.congruences else (0, 1)
     assert solution is not None
     residue, modulus = (int(v) for v in solution)

@@ -10,8 +10,10 @@ from pathlib import Path
 from loopwright.check.checked import Checked
 from loopwright.picture.cells import Chart, charts_of
 from loopwright.picture.faces import NO_STITCH
+from loopwright.picture.ground import MOST_COLUMNS, MOST_ROWS
 from loopwright.picture.sheet import sheet_svg
-from loopwright.picture.svg import MOST_COLUMNS, MOST_ROWS, Strip, cell_mm, chart_svg, strips_of
+from loopwright.picture.strips import Strip, cell_mm, strips_of
+from loopwright.picture.svg import chart_svg
 from loopwright.picture.symbols import symbol
 
 Check = Callable[..., Checked]

@@ -15,7 +15,8 @@ from loopwright.model.pattern import Motif
 from loopwright.notation.source import Source
 from loopwright.picture.cells import charts_of
 from loopwright.picture.chart import Chart
-from loopwright.picture.svg import Strip, chart_svg
+from loopwright.picture.strips import Strip
+from loopwright.picture.svg import chart_svg
 
 HERE = Path(__file__).parent
 sys.path.insert(0, str(HERE))

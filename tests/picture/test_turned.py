@@ -19,7 +19,10 @@ from loopwright.notation.source import Source
 from loopwright.picture.cells import charts_of
 from loopwright.picture.chart import Chart, Left
 from loopwright.picture.faces import NO_STITCH, WAITING
-from loopwright.picture.svg import Strip, chart_svg, chart_words, strips_of
+from loopwright.picture.strips import Strip, strips_of
+from loopwright.picture.svg import chart_svg
+from loopwright.picture.turnwords import notes_of
+from loopwright.picture.words import chart_words, title_of
 
 HERE = Path(__file__).parent
 sys.path[:0] = [str(HERE), str(HERE.parent / "outside")]
@@ -178,7 +181,7 @@ def test_rows_that_grow_are_drawn_as_often_as_they_are_worked() -> None:
     assert len(found.rows) == 10 and not found.frames
     wide = [last - first + 1 for first, last in extents(found)]
     assert all(later > earlier for earlier, later in pairwise(wide))
-    assert found.note.startswith("All 5 times")
+    assert notes_of(found).startswith("All 5 times")
 
 
 def test_a_part_of_a_repeat_is_drawn_as_far_as_it_is_worked() -> None:
@@ -190,14 +193,14 @@ def test_a_part_of_a_repeat_is_drawn_as_far_as_it_is_worked() -> None:
 def test_rows_that_grow_too_far_are_drawn_once_with_a_frame() -> None:
     found = one(source(HEEL, 132, "row: k70 ssk k1 turn\nrow: sl1 p9 p2tog p1 turn", "x25"))
     assert len(found.rows) == 2 and found.frames
-    assert "as worked the first time" in found.note and "More stitches wait" in found.note
+    assert "as worked the first time" in notes_of(found) and "More stitches wait" in notes_of(found)
     assert found.columns < 20
 
 
 def test_rows_that_are_the_same_each_time_are_drawn_once() -> None:
     found = one(source("row 1: k5 k2tog turn\nrow 2: k6", 150, times="x140"))
     assert len(found.rows) == 2 and found.columns < 12
-    assert found.note == "More stitches wait at the ends than are drawn."
+    assert notes_of(found) == "More stitches wait at the ends than are drawn."
 
 
 def test_a_form_is_drawn_on_its_least_count_with_the_repeat_framed() -> None:
@@ -225,7 +228,7 @@ def test_sizes_that_turn_elsewhere_have_a_chart_each() -> None:
     text = (GARMENTS / "toe_up_stocking_short_row_heel.loop").read_text("utf-8")
     _, found, left = charts(text)
     assert not left
-    assert [chart.title for chart in found] == [
+    assert [title_of(chart) for chart in found] == [
         "Toe", "Inward, size child", "Inward, size grown", "Outward, size child",
         "Outward, size grown",
     ]  # fmt: skip
@@ -236,7 +239,7 @@ def test_sizes_that_turn_alike_share_one_chart() -> None:
         'pattern "Short"', 'pattern "Short"\n  sizes small, large'
     ).replace("cast on 20", "cast on 20/30")  # fmt: skip
     _, found, _ = charts(text)
-    assert [chart.title for chart in found] == ["M"]
+    assert [title_of(chart) for chart in found] == ["M"]
 
 
 def test_a_size_list_in_the_place_of_a_turn_makes_a_chart_for_each() -> None:
@@ -294,7 +297,7 @@ def test_stitches_taken_from_elsewhere_cannot_be_drawn() -> None:
     text = source("row 1: k4 pick up 3 along left edge turn\nrow 2: p7", 8)
     _, found, (left,) = charts(text)
     assert not found
-    assert left.reason == "a row of it holds, takes or picks up stitches"
+    assert left.reason == "it holds, takes or picks up stitches"
 
 
 # --- against random pieces ------------------------------------------------------------------------
@@ -365,7 +368,7 @@ def test_motifs_begun_in_the_middle_of_a_row_read_back(data: st.DataObject) -> N
         return
     found, _ = charts_of(checked.pattern, checked.walks, [0])
     mine = next((chart for chart in found if chart.name == name), None)
-    event("no chart" if mine is None else mine.note.split(" ")[0] or "whole")
+    event("no chart" if mine is None else notes_of(mine).split(" ")[0] or "whole")
     assert mine is not None, head
     compared(checked)
 

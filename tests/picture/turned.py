@@ -18,6 +18,7 @@ from loopwright.model.body import Fill, Group, Stitches
 from loopwright.model.pattern import Motif
 from loopwright.notation.tree import Special
 from loopwright.picture.chart import Chart
+from loopwright.picture.turnwords import notes_of
 
 
 @dataclass(frozen=True)
@@ -147,7 +148,7 @@ def compare_turned(
             assert rs, "a round runs backwards"
             gap = behind if behind else -1
             right = 0
-    if chart.note.startswith("All"):
+    if notes_of(chart).startswith("All"):
         assert fills == _walked(motif, walks)[: len(fills)]
         assert len(fills) == len(_walked(motif, walks))
 

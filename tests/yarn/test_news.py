@@ -9,7 +9,7 @@ import pytest
 
 from loopwright.check.checked import Checked
 from loopwright.yarn.report import yarn_report
-from loopwright.yarn.stripes import colour_at, pooling, start_of, stripe_falls
+from loopwright.yarn.stripes import pooling, stripe_falls
 
 Check = Callable[[str], Checked]
 
@@ -99,17 +99,6 @@ def test_the_height_of_a_stripe_in_rows(check: Check) -> None:
     assert (fall.repeat, fall.stitches, fall.pools) == (25, 60, None)
     assert fall.rows == pytest.approx(25 / row)
     assert sum(fall.heights) == pytest.approx(fall.rows)
-
-
-def test_colours_along_the_ball(check: Check) -> None:
-    shade = check(STRIPED.format(one=20)).pattern.shades[0]
-    assert [colour_at(shade, m) for m in (0, 19.9, 20.1, 24.9, 25.1)] == [
-        "#2f5d62", "#2f5d62", "#c9a66b", "#c9a66b", "#2f5d62",
-    ]  # fmt: skip
-    assert start_of(shade) == 0.0
-    starts = {start_of(shade, ball, seed) for ball in (0, 1) for seed in (1, 2, 3)}
-    assert len(starts) == 6 and all(0 <= start < 25 for start in starts)
-    assert start_of(shade, 1, 2) == start_of(shade, 1, 2)
 
 
 @pytest.mark.parametrize(

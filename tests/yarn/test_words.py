@@ -40,6 +40,79 @@ def test_a_note_stands_behind_the_rows_in_which_its_join_falls(check: Check) -> 
     assert "16 in" in lines[at + 2] and "6 in" in lines[at + 2]
 
 
+RING = """pattern "Ring"
+  gauge 20 stitches 28 rows = 10 cm
+yarn w "Wool": 50 g 100 m, weight 4
+shade a "Ash" of w
+shade b "Bog" of w
+strand A feeds half a, b x2
+piece cowl {kind}
+  cast on {count} in A
+  {rows}: knit
+  bind off
+"""
+
+
+def first_join(checked: Checked) -> int:
+    """The row in which the first ball ends."""
+    report = yarn_report(checked.pattern, checked.walks)
+    return report.sizes[0].strands[0].eaten.joins[0].spot.row
+
+
+@pytest.mark.parametrize(
+    ("language", "row", "round_", "weighed"),
+    [
+        ("en", "in Row {}, after", "in Round {}, after", "After Round {} the scale"),
+        ("de", "in Reihe {}, nach", "in Runde {}, nach", "Nach Runde {} sollte"),
+        ("fr", "au rang {}, après", "au tour {}, après", "Après le tour {}, la balance"),
+        ("es", "en la hilera {}, tras", "en la vuelta {}, tras", "Tras la vuelta {} la balanza"),
+    ],
+)
+def test_a_join_in_a_round_is_told_as_one(
+    language: str, row: str, round_: str, weighed: str, check: Check
+) -> None:
+    for kind in ("flat", "round"):
+        word = "rounds 60" if kind == "round" else "rows 60"
+        checked = check(RING.format(kind=kind, count=190, rows=word))
+        made, failed = build_editions(
+            checked, BuildOptions(("text", "spoken", "html"), language=language), "ring"
+        )
+        at = first_join(checked)
+        assert not failed
+        for _, data in made:
+            text = data.decode().replace("\u00a0", " ")
+            assert (round_.format(at) in text) == (kind == "round")
+            assert (weighed.format(at - 1) in text) == (kind == "round")
+            assert (row.format(at) in text) == (kind == "flat")
+
+
+def test_a_join_behind_rows_of_both_kinds_is_told_by_its_own(check: Check) -> None:
+    text = RING.format(kind="flat", count=190, rows="rows 4: knit\n  join round\n  rounds 60")
+    checked = check(text)
+    assert first_join(checked) > 4
+    assert f"in Round {first_join(checked)}, after" in text_of(checked)
+    text = RING.format(kind="round", count=190, rows="rounds 4: knit\n  leave round\n  rows 60")
+    checked = check(text)
+    assert first_join(checked) > 4
+    assert f"in Row {first_join(checked)}, after" in text_of(checked)
+
+
+def test_the_table_of_the_yarn_tells_rounds_from_rows(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], check: Check
+) -> None:
+    for kind, word in (("flat", "row"), ("round", "round")):
+        path = tmp_path / f"{kind}.loop"
+        text = RING.format(kind=kind, count=190, rows=f"{word}s 60")
+        at = first_join(check(text))
+        path.write_text(text, "utf-8")
+        assert cli.main(["yarn", str(path)]) == 0
+        told = capsys.readouterr().out
+        assert f"a to b: in {word} {at}, after" in told
+        assert f"({word}s " in told and f"are left when {word} {at - 1} is done" in told
+        assert cli.main(["yarn", str(path), "--row", "3"]) == 0
+        assert capsys.readouterr().out.splitlines()[1].split()[0] == word
+
+
 def test_one_size_has_its_own_numbers_alone(check: Check) -> None:
     checked = check(EXAMPLE.read_text("utf-8"))
     text = text_of(checked, size="wide")

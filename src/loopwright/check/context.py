@@ -117,11 +117,10 @@ class Context:
         )
 
 
-def count_of(number: int, noun: str, plural: str | None = None) -> str:
+def count_of(number: int, noun: str) -> str:
     """``1 stitch``, ``1,240 stitches``."""
-    if noun == "stitch":
-        plural = "stitches"
-    return f"{number:,} {noun if number == 1 else plural or noun + 's'}"
+    many = "stitches" if noun == "stitch" else f"{noun}s"
+    return f"{number:,} {noun if number == 1 else many}"
 
 
 def listed(words: Iterable[str], last: str = "and") -> str:

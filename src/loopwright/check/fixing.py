@@ -18,6 +18,8 @@ MAX_TRIED = 40
 """Fixes tried one by one where all of them together do not help."""
 MAX_ROUNDS = 12
 """Times that a mended source is read again for what an unread line had hidden."""
+_AROUND = 3
+"""Lines that a diff shows on each side of a change."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -142,7 +144,7 @@ def apply_to_raw(text: str, edits: Iterable[Edit]) -> str:
     return apply_edits(text, moved)
 
 
-def diff_of(name: str, before: str, after: str, context: int = 3) -> str:
+def diff_of(name: str, before: str, after: str) -> str:
     """A unified diff of two texts of as many lines each (a fix never makes or takes a line).
 
     Line by line, so that it costs no more than the length of the texts.
@@ -162,10 +164,10 @@ def diff_of(name: str, before: str, after: str, context: int = 3) -> str:
     out = [f"--- {name}", f"+++ {name}"]
     group = [changed[0]]
     for at in [*changed[1:], None]:
-        if at is not None and at - group[-1] <= 2 * context:
+        if at is not None and at - group[-1] <= 2 * _AROUND:
             group.append(at)
             continue
-        out += _hunk(old, new, max(group[0] - context, 0), min(group[-1] + context + 1, count))
+        out += _hunk(old, new, max(group[0] - _AROUND, 0), min(group[-1] + _AROUND + 1, count))
         group = [at] if at is not None else []
     return "\n".join(out) + "\n"
 

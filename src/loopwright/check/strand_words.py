@@ -36,7 +36,6 @@ def alike(walks: Iterable[Walk]) -> list[list[Walk]]:
             key += (type(event), getattr(event, "index", None))
             if isinstance(event, Worked):
                 chunk = event.chunk
-                key += (event.first_row, event.rs, event.round, len(chunk.entries), chunk.reps,
-                        chunk.part)  # fmt: skip
+                key += (event.first_row, event.rs, event.round, len(chunk.entries), chunk.reps)
         groups.setdefault(tuple(key), []).append(walk)
     return list(groups.values())

@@ -146,7 +146,7 @@ def run(args: argparse.Namespace) -> int:
         options = replace(options, changes=_changes(args.since, checked, options))
     name = "pattern" if file == "-" else safe_name(Path(file).stem)
     if _is_personal(args):
-        made_to_measure = _personal(args, checked)
+        made_to_measure = _personal(args, checked, options)
         if made_to_measure is None:
             return BAD_PATTERN
         checked, personal = made_to_measure
@@ -186,7 +186,9 @@ def _is_personal(args: argparse.Namespace) -> bool:
     return any((args.width, args.length, args.gauge, args.scale))
 
 
-def _personal(args: argparse.Namespace, checked: Checked) -> tuple[Checked, Personal] | None:
+def _personal(
+    args: argparse.Namespace, checked: Checked, options: BuildOptions
+) -> tuple[Checked, Personal] | None:
     """The pattern at the reader's own measures, and its first page; None where it cannot be."""
     from loopwright.edition.personal import make_personal
 
@@ -194,4 +196,5 @@ def _personal(args: argparse.Namespace, checked: Checked) -> tuple[Checked, Pers
     if made is None:
         return None
     again, notes = made.checked, made.resized.notes
-    return again, make_personal(checked, again, made.wish, notes, args.size, args.units)
+    words = options.words
+    return again, make_personal(checked, again, made.wish, notes, args.size, args.units, words)

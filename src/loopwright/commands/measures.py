@@ -68,7 +68,7 @@ def at_measures(
     except ValueError as error:
         raise Usage(named(str(error))) from None
     except CannotResize as error:
-        show(error.problems, checked.source)
+        show(error.problems, error.source)
         say("loopwright: nothing was written")
         return None
     again = check_source(resized.source)

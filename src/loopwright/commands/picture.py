@@ -125,7 +125,8 @@ def _charts(args: argparse.Namespace, checked: Checked, size: int | None) -> str
         charts = tuple(chart for chart in charts if chart.name == wanted)
         left = tuple(motif for motif in left if motif.name == wanted)
     for motif in left:
-        say(f"loopwright: {motif.name} has no chart: {motif.reason}")
+        size_name = f" in size {motif.size}" if motif.size else ""
+        say(f"loopwright: {motif.name} has no chart{size_name}: {motif.reason}")
     if not charts:
         raise Usage("there is nothing to draw")
     shown: list[Chart] = list(charts)

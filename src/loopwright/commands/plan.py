@@ -114,8 +114,8 @@ def _wish(args: argparse.Namespace, pattern: Pattern, size: SizeYarn) -> Wish:
         ends_of(pattern, size.size),
         args.apart,
         not args.whole,
-        _fixed("--first", args.first, pattern, strands, stocks),
-        _fixed("--last", args.last, pattern, strands, stocks),
+        _fixed("--first", args.first, strands, stocks),
+        _fixed("--last", args.last, strands, stocks),
         1.0 + spread,
         {s.key: s.name for s in size.strands if s.key is not None and s.name is not None},
     )
@@ -186,7 +186,6 @@ def _few(text: str) -> int:
 def _fixed(
     option: str,
     text: str | None,
-    pattern: Pattern,
     strands: tuple[str, ...],
     stocks: tuple[Stock, ...],
 ) -> dict[str, str]:

@@ -57,7 +57,7 @@ def _count_for_width(so_far: Progress, item: CastOn) -> int | None:
     wanted = width.mm(so_far.size) * gauge.stitches / gauge.over.mm()
     from loopwright.count.solve import counts_for
 
-    counts = counts_for(so_far.pattern, so_far.piece, so_far.size, so_far.tapes)
+    counts = counts_for(so_far.piece, so_far.size, so_far.tapes)
     found = counts.nearest(wanted)
     if found is None or not 1 <= found <= MAX_NUMBER:
         so_far.find("cast-on-misfit", item.span, "none", numbers=(round(wanted),))
@@ -101,7 +101,7 @@ def _nearest_cast_ons(so_far: Progress, count: int, motif: Motif) -> tuple[int, 
         return 0, 0  # a walk that only tries a count proposes no other
     from loopwright.count.solve import counts_for
 
-    counts = counts_for(so_far.pattern, so_far.piece, so_far.size, so_far.tapes)
+    counts = counts_for(so_far.piece, so_far.size, so_far.tapes)
     if counts.is_empty:
         counts = form_set(motif)
     found = [0, 0]

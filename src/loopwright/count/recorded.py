@@ -182,17 +182,16 @@ def repeat_Entry(given):
 
 
 def repeat_Chunk(given):
-    def __init__(self, entries, reps, part, after):
+    def __init__(self, entries, reps, after):
         put(self, 'entries', entries)
         put(self, 'reps', reps)
-        put(self, 'part', part)
         put(self, 'after', after)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.entries, self.reps, self.part, self.after) == (other.entries, other.reps, other.part, other.after)
+            return (self.entries, self.reps, self.after) == (other.entries, other.reps, other.after)
         return NotImplemented
     def __hash__(self):
-        return hash((self.entries, self.reps, self.part, self.after))
+        return hash((self.entries, self.reps, self.after))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -595,7 +594,7 @@ RECORDS = {
     "progress.Progress": ("e: pattern piece size tapes repeater holders estimate instead forced anew events~default_factory findings~default_factory sites~default_factory state= first_cast= cast_span= moved= unsure= widest= brought= put_aside= row= rs= round= height= strand= spent~default_factory reached~default_factory", progress_Progress),
     "proof.Proof": ("fe: motif size verdict snags holds", proof_Proof),
     "repeat.Entry": ("fe: row start end fills yarn misfit turns=", repeat_Entry),
-    "repeat.Chunk": ("fe: entries reps part after", repeat_Chunk),
+    "repeat.Chunk": ("fe: entries reps after", repeat_Chunk),
     "repeat.Snag": ("fe: kind row tape index repeat misfit", repeat_Snag),
     "row.Misfit": ("fe: kind n have before after unit segment segments always span detail= end= begin= behind=", row_Misfit),
     "row.Outcome": ("fe: made misfit fills yarn rest= turned=", row_Outcome),

@@ -31,16 +31,18 @@ class Entry:
 
 @dataclass(frozen=True, slots=True)
 class Chunk:
-    """`entries` worked `reps` times and then the first `part` of them; `after` is what hangs."""
+    """`entries` worked `reps` times; `after` is what hangs then.
+
+    Rows of a repeat that is not finished are a chunk of their own.
+    """
 
     entries: tuple[Entry, ...]
     reps: int
-    part: int
     after: Live
 
     @property
     def rows(self) -> int:
-        return len(self.entries) * self.reps + self.part
+        return len(self.entries) * self.reps
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,7 +100,7 @@ class Repeater:
             state = chunks[-1].after if chunks else state
             entries, after, found = self.sweep(pairs[:part], state, ONCE, in_round, following)
             self._collect(snags, found, reps)
-            chunks.append(Chunk(entries, 1, 0, after))
+            chunks.append(Chunk(entries, 1, after))
         return chunks, snags
 
     def until(
@@ -141,12 +143,12 @@ class Repeater:
         outcome = self.once(tape, state)
         if outcome.misfit is not None:
             entries, after, found = self.sweep([pair], state, ONCE, in_round, following)
-            return [Chunk(entries, 1, 0, after)], found
+            return [Chunk(entries, 1, after)], found
         after = outcome.after(state, in_round)
         entry = Entry(
             row, total(state), total(after), outcome.fills, outcome.yarn, False, tape.turns
         )
-        return [Chunk((entry,), 1, 0, after)], []
+        return [Chunk((entry,), 1, after)], []
 
     def _in_twos(
         self,
@@ -188,15 +190,15 @@ class Repeater:
             self._collect(snags, found, done)
             if left == 1 or found:
                 # Behind a snag every repeat would only say it again.
-                chunks.append(Chunk(entries, left, 0, after))
+                chunks.append(Chunk(entries, left, after))
                 break
             even = self._evenly(pairs, state, after, left, in_round)
             if even is not None:
                 more, state, worked = even
-                chunks.append(Chunk(more, worked, 0, state))
+                chunks.append(Chunk(more, worked, state))
                 done += worked
                 continue
-            chunks.append(Chunk(entries, 1, 0, after))
+            chunks.append(Chunk(entries, 1, after))
             state = after
             done += 1
             walked += 1

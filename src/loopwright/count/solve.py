@@ -23,7 +23,6 @@ from loopwright.model.pattern import (
     LeaveLive,
     LeaveRound,
     Motif,
-    Pattern,
     PickUp,
     Piece,
     PieceRow,
@@ -200,7 +199,7 @@ def _difference(before: Lines, after: Lines) -> Lines:
     )
 
 
-def counts_for(pattern: Pattern, piece: Piece, size: int, tapes: TapesLike) -> CountSet:
+def counts_for(piece: Piece, size: int, tapes: TapesLike) -> CountSet:
     """The cast-on counts that the rows and motif forms of a piece take, in one size.
 
     Exact where no motif multiplies its stitches until a count; there it is a set that holds

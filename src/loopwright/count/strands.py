@@ -204,8 +204,6 @@ class _Hanging:
             self.row += rows
             for repeat in range(before + skip, reps):
                 yield from self._rows(event, repeat, len(entries))
-        if event.chunk.part:
-            yield from self._rows(event, reps, event.chunk.part)
 
     def _plain(self, event: Worked) -> Iterator[Pickup]:
         rows = event.rows

@@ -54,7 +54,7 @@ class Finding:
 
 @dataclass(frozen=True, slots=True)
 class Worked:
-    """Rows as worked: `chunk.entries` `chunk.reps` times, then the first `part` of them.
+    """Rows as worked: `chunk.entries`, `chunk.reps` times.
 
     `first_row` is the number of the first row in the piece, `rs` whether it is a right-side row.
     """
@@ -184,6 +184,13 @@ class Walk:
                 return height + (reached - height) * (row - at) / max(last - at, 1)
             at, height = last, reached
         return height
+
+    def is_round(self, row: int) -> bool:
+        """Whether row `row` of the piece goes all the way round; False where there is none."""
+        for event in self.events:
+            if isinstance(event, Worked) and 0 <= row - event.first_row < event.rows:
+                return event.is_round(row - event.first_row)
+        return False
 
     def listed(self, first: int = 1) -> Iterator[ListedRow]:
         """Every row in order, from row `first` of the piece, one at a time."""

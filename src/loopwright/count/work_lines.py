@@ -74,7 +74,7 @@ def _until_stitches(
             return work_rows(so_far, index, item, motif, motif.rows, reps, 0, following)
         # A claim in the motif says nearer which row is not as it was meant.
         once, _ = so_far.repeater.run(pairs, so_far.live, 1, 0, so_far.round, None)
-        check_claims(so_far, once, motif)
+        check_claims(so_far, once, motif, len(motif.rows))
         numbers = (count, target, *nearest)
         so_far.find("count-unreached", amount.span, motif=motif, numbers=numbers)
     so_far.state = Live.of(target)

@@ -63,7 +63,7 @@ def work_rows(
         so_far.state = chunks[-1].after
     # Claims are checked where the count is sure.
     if not any(snag.kind in ("no-marker", "marker-missed", "trouble") for snag in snags):
-        check_claims(so_far, chunks, motif)
+        check_claims(so_far, chunks, motif, len(rows))
     count = so_far.count
     if count != before or snags:
         so_far.moved = True
@@ -78,19 +78,14 @@ def _pass(so_far: Progress, index: int, item: Line, motif: Motif | None, chunk: 
     """The rows of a chunk are done."""
     so_far.events.append(Worked(item, index, motif, so_far.row, so_far.rs, so_far.round, chunk))
     turned = 0
-    for at, entry in enumerate(chunk.entries):
+    for entry in chunk.entries:
         if entry.row.strand:
             so_far.strand = entry.row.strand.key
         if entry.turns and so_far.round:
-            turned += _times(chunk, at)
+            turned += chunk.reps
     so_far.advance(motif, chunk.rows)
     if turned % 2:
         so_far.rs = not so_far.rs
-
-
-def _times(chunk: Chunk, at: int) -> int:
-    """How often a chunk works the row at a place among its rows."""
-    return chunk.reps + (1 if at < chunk.part else 0)
 
 
 def _runs_back(so_far: Progress, pairs: list[Pair], rows: int) -> Row | None:
@@ -175,32 +170,43 @@ def _tell_snag(so_far: Progress, snag: Snag, motif: Motif | None, rows: tuple[Ro
     )
 
 
-def check_claims(so_far: Progress, chunks: list[Chunk], motif: Motif | None) -> None:
-    """A finding for each claim of the rows just worked that does not hold, at its first repeat."""
+def check_claims(so_far: Progress, chunks: list[Chunk], motif: Motif | None, length: int) -> None:
+    """A finding for each claim of the rows just worked that does not hold, at its first repeat.
+
+    `length` is how many rows a repeat has; a chunk may have fewer, or two repeats.
+    """
     first_row = so_far.row - sum(chunk.rows for chunk in chunks)
-    repeat = 0
+    wrong: dict[Row, tuple[int, int, Entry]] = {}  # the earliest place of each row
+    done = 0
     for chunk in chunks:
         for index, entry in enumerate(chunk.entries):
             claim = entry.row.claim
             if claim is None or entry.misfit or entry.row.body.broken:
                 continue
-            times = _times(chunk, index)
-            if times < 1:
-                continue
             said = claim.count.at(so_far.size)
-            wrong = _first_wrong(entry, claim.sign, said, times)
-            if wrong is not None:
-                so_far.find(
-                    "claim-wrong",
-                    entry.row.at(claim.span),
-                    claim.sign or "=",
-                    row=entry.row,
-                    motif=motif,
-                    row_number=first_row + (repeat + wrong) * len(chunk.entries) + index,
-                    repeat=repeat + wrong,
-                    numbers=(entry.start.at(wrong), entry.end.at(wrong), said),
-                )
-        repeat += chunk.reps
+            repeat = _first_wrong(entry, claim.sign, said, chunk.reps)
+            if repeat is None:
+                continue
+            at = done + repeat * len(chunk.entries) + index
+            if entry.row not in wrong or at < wrong[entry.row][0]:
+                wrong[entry.row] = (at, repeat, entry)
+        done += chunk.rows
+    for row, (at, repeat, entry) in wrong.items():
+        assert row.claim is not None
+        so_far.find(
+            "claim-wrong",
+            row.at(row.claim.span),
+            row.claim.sign or "=",
+            row=row,
+            motif=motif,
+            row_number=first_row + at,
+            repeat=at // length,
+            numbers=(
+                entry.start.at(repeat),
+                entry.end.at(repeat),
+                row.claim.count.at(so_far.size),
+            ),
+        )
 
 
 def _first_wrong(entry: Entry, sign: str, said: int, times: int) -> int | None:

@@ -5,15 +5,19 @@ The picture room says these in English; each is put into the language of the pag
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import cache
 
+from loopwright.edition.abbreviations import MODIFIERS, bare
 from loopwright.edition.catalogue import Catalogue
-from loopwright.edition.voice import bare
+from loopwright.edition.position import between_stitches
+from loopwright.edition.voice import Voice
 from loopwright.model.stitch import Dictionary, Stitch, trade_stitches
-from loopwright.picture.chart import Chart
-from loopwright.picture.faces import PASS_ON, WAITS
-from loopwright.picture.svg import Strip, extent
+from loopwright.picture.chart import Left
+from loopwright.picture.faces import PASS_ON, WAITS, KeyEntry
+from loopwright.picture.steps import Op
 from loopwright.picture.turning import ALL_TIMES, FIRST_TIME, MORE_WAIT
+from loopwright.record import dataclass
 
 CHART_WORDS = (
     "sl with yarn in back",
@@ -30,6 +34,34 @@ CHART_WORDS = (
 """The messages of the picture room that are no name of a stitch."""
 
 
+@dataclass(frozen=True, slots=True)
+class PageWords:
+    """The words of the pages as the picture room asks for them: a `picture.wording.Wording`."""
+
+    catalogue: Catalogue
+
+    def text(self, message: str) -> str:
+        return self.catalogue.text(message)
+
+    def say(self, message: str, **parts: object) -> str:
+        return self.catalogue.say(message, **parts)
+
+    def many(self, one: str, many: str, number: float, **parts: object) -> str:
+        return self.catalogue.many(one, many, number, **parts)
+
+    def figures(self, text: str) -> str:
+        return self.catalogue.figures(text)
+
+    def inside(self, text: str) -> str:
+        return self.catalogue.inside(text)
+
+    def meaning(self, entry: KeyEntry, rs: bool) -> str:
+        """What a symbol means on the right (or wrong) side; empty where it is not made there."""
+        if entry.group is not None:
+            return group_words(entry.group, self.catalogue)
+        return meaning(entry.rs if rs else entry.ws, self.catalogue)
+
+
 @cache
 def _by_meaning() -> dict[str, Stitch]:
     return {stitch.meaning: stitch for stitch in trade_stitches().values()}
@@ -38,35 +70,45 @@ def _by_meaning() -> dict[str, Stitch]:
 def meaning(text: str, words: Catalogue) -> str:
     """What a key says of a symbol on one side: a stitch, or one of `CHART_WORDS`.
 
-    A pattern's own stitch, and what a group works into a stitch, stay as they are.
+    A pattern's own stitch stays as it is.
     """
     if text in CHART_WORDS:
         return words.text(text)
     if text in _by_meaning():
         short, long = words.stitch(_by_meaning()[text])
         return long or bare(short)  # where the short form says it, there is no longer one
-    word, _, modifier = text.casefold().partition(" ")
+    word, *modifiers = text.casefold().split()[:4] or [""]
     found = Dictionary({}).find(word)
-    if found is None or found.count != (1,) or modifier not in ("", "tbl"):
+    if found is None or found.count != (1,) or not set(modifiers) <= set(MODIFIERS):
         return text
     short = bare(words.stitch(found.stitch)[0])
-    return f"{short} {words.modifier(modifier, '')[0]}" if modifier else short
+    return " ".join((short, *(words.modifier(modifier, "")[0] for modifier in modifiers)))
 
 
-def notes_of(chart: Chart, words: Catalogue) -> str:
-    """What has to be known of rows that turn, in sentences; empty where there is nothing."""
-    return " ".join(words.say(message, times=times) for message, times in chart.notes)
+def group_words(group: Op, words: Catalogue) -> str:
+    """``(k1, yo, k1) in the next stitch``."""
+    one, many = "{steps} in the next stitch", "{steps} in the next {n} stitches"
+    steps = f"({_steps(group.inner, Voice(words))})"
+    return words.many(one, many, group.takes, steps=steps)
 
 
-def part_of(chart: Chart, strip: Strip, words: Catalogue) -> str:
-    """Which part of a chart a strip is; empty where it is the whole of it."""
-    rows, squares = extent(chart, strip)
+def _steps(group: Sequence[Op], voice: Voice) -> str:
     told = []
-    if rows is not None:
-        name = words.text("Rnds" if chart.word == "Rnd" else "Rows")
-        told.append(words.say("{rows} {first}–{last}", rows=name, first=rows[0], last=rows[1]))
-    if squares is not None:
-        first, last = squares
-        across = words.say("Squares {first}–{last} from the right", first=first, last=last)
-        told.append(words.inside(across) if told else across)
-    return ", ".join(told)
+    placed = between_stitches([(op.stitch, op.modifiers) for op in group])
+    for op, between in zip(group, placed, strict=True):
+        if op.stitch is None:
+            told.append(f"({_steps(op.inner, voice)})")
+        else:
+            told.append(voice.stitches(op.stitch, (1,), op.modifiers, between))
+    return voice.steps(told)
+
+
+def left_words(left: Left, words: Catalogue) -> str:
+    """That a motif has no chart, and why."""
+    name = left.name.replace("-", " ").replace("_", " ")
+    name = f"{name[:1].upper()}{name[1:]}"
+    if left.size:
+        name = words.say("{name}, size {size}", name=name, size=left.size)
+    why = words.say(left.message, n=left.n)
+    message = "No chart is drawn of {name}: {why}. The words that follow are complete without it."
+    return words.say(message, name=name, why=why)

@@ -12,14 +12,6 @@ from loopwright.record import dataclass
 
 
 @dataclass(frozen=True, slots=True)
-class Fact:
-    """One labelled fact: ``Fact("Needle", "4.5 mm (US 7, UK 7) circular, 90 cm / 36 in long")``."""
-
-    label: str
-    value: str
-
-
-@dataclass(frozen=True, slots=True)
 class Table:
     """A small table; `head` and each of `rows` have the same length. `caption` may be empty."""
 
@@ -158,6 +150,14 @@ class ChartPicture:
 
 
 @dataclass(frozen=True, slots=True)
+class Uncharted:
+    """A motif (by its key in the source) of which no chart can be drawn: what is said of that."""
+
+    motif: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
 class SchematicPicture:
     """A piece's outline as an ``<svg>``, its measures for every size, and how it is drawn."""
 
@@ -222,6 +222,7 @@ class Document:
     cautions: tuple[str, ...]
     notices: tuple[str, ...]
     charts: tuple[ChartPicture, ...] = ()
+    uncharted: tuple[Uncharted, ...] = ()
     schematics: tuple[SchematicPicture, ...] = ()
     cloth: ClothPicture | None = None
     personal: Personal | None = None

@@ -169,7 +169,7 @@ def _entries(doc: Document) -> list[_Entry]:
     ]
     if doc.finished is not None:
         out += [
-            _Entry(text("Finished measurements"), f"{row[0]} {head.lower()}", cell)
+            _Entry(text("Finished measurements"), f"{row[0]} {doc.catalogue.inside(head)}", cell)
             for row in doc.finished.rows
             for head, cell in zip(doc.finished.head[1:], row[1:], strict=True)
         ]
@@ -183,7 +183,9 @@ def _entries(doc: Document) -> list[_Entry]:
     ):
         out += [_Entry(heading, "", line) for line in lines]
     for shade in doc.shades:
-        amount = f"{shade.amount}, strand {shade.strand}" if shade.strand else shade.amount
+        amount = shade.amount
+        if shade.strand:
+            amount = doc.catalogue.say("{name}, strand {strand}", name=amount, strand=shade.strand)
         out.append(_Entry(text("Shades"), shade.name, amount or shade.name))
     for section in doc.sections:
         for line in section.lines:

@@ -64,7 +64,6 @@ class Follower:
             self.round = event.round
             rows = [entry.row for entry in event.chunk.entries]
             self.again(rows, event.chunk.reps, tick, 0)
-            self.again(rows[: event.chunk.part], 1, tick, event.chunk.reps)
 
     def _rows(self, rows: Sequence[Row]) -> tuple[FollowRow, ...]:
         return tuple(self._printed[id(row)] for row in rows if id(row) in self._printed)

@@ -12,7 +12,8 @@ from functools import cache
 from typing import TYPE_CHECKING
 
 from loopwright.edition.render import clean, environment, headings, template_folder
-from loopwright.edition.voice import Unit, Voice
+from loopwright.edition.step_words import Unit
+from loopwright.edition.voice import Voice
 from loopwright.record import dataclass
 
 if TYPE_CHECKING:

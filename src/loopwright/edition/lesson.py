@@ -6,6 +6,8 @@ be shown and how often it is worked, and where a maker usually errs.
 
 from __future__ import annotations
 
+import re
+
 from loopwright.count.walk import Walk
 from loopwright.edition.catalogue import Catalogue
 from loopwright.edition.document import Document
@@ -19,13 +21,17 @@ from loopwright.record import dataclass
 
 @dataclass(frozen=True, slots=True)
 class Lesson:
-    """A teaching sheet for one size."""
+    """A teaching sheet for one size.
+
+    `abbreviations` are those it uses without saying at once what they mean, each with its meaning.
+    """
 
     title: str
     size: str
     ready: tuple[str, ...]
     techniques: tuple[Technique, ...]
     points: tuple[Point, ...]
+    abbreviations: tuple[tuple[str, str], ...]
     notices: tuple[str, ...]
     catalogue: Catalogue
 
@@ -47,8 +53,31 @@ def make_lesson(
         _ready(document, met, voice.catalogue),
         met.in_order,
         points,
+        _abbreviations(met.in_order, points, voice),
         voice.catalogue.notices,
         voice.catalogue,
+    )
+
+
+def _abbreviations(
+    techniques: tuple[Technique, ...], points: tuple[Point, ...], voice: Voice
+) -> tuple[tuple[str, str], ...]:
+    """Those of rows and counts; a stitch's own stands beside what it means.
+
+    The voice has noted too what it said of rows that came to nothing, so each is looked for.
+    """
+    told = [text for technique in techniques for text in (technique.name, technique.where)]
+    told += [text for point in points for text in (point.where, point.text)]
+    text = "\n".join(told)
+
+    def is_told(short: str) -> bool:
+        begun = f"{short[:1].upper()}{short[1:]}"  # Rnd 3, in the list: rnd
+        return bool(re.search(rf"(?<!\w)({re.escape(short)}|{re.escape(begun)})(?!\w)", text))
+
+    return tuple(
+        (short, meaning)
+        for short, (meaning, _) in sorted(voice.used.found.items(), key=lambda it: it[0].lower())
+        if is_told(short)
     )
 
 
@@ -91,6 +120,11 @@ def render_lesson(lessons: tuple[Lesson, ...]) -> str:
         out += [head.upper(), "", *lesson.notices, *([""] if lesson.notices else [])]
         out += _underlined(say("Have ready"))
         out += [*(f"[ ] {item}" for item in lesson.ready), ""]
+        if lesson.abbreviations:
+            out += _underlined(say("Abbreviations"))
+            for short, meaning in lesson.abbreviations:
+                out.append(say("{name}: {facts}", name=short, facts=meaning))
+            out.append("")
         out += _underlined(say("Techniques, in the order in which they come up"))
         for number, technique in enumerate(lesson.techniques, 1):
             told = words.many(

@@ -7,7 +7,8 @@ from collections.abc import Sequence
 from loopwright.count.affine import Affine
 from loopwright.count.spread import spread_over_stitches
 from loopwright.edition.position import positions
-from loopwright.edition.voice import Unit, Voice
+from loopwright.edition.step_words import Unit
+from loopwright.edition.voice import Voice
 from loopwright.model.body import Body, Evenly, Fill, Group, Step, Stitches
 from loopwright.notation.tree import Special
 from loopwright.record import dataclass

@@ -6,8 +6,8 @@ from base64 import b64encode
 from collections.abc import Callable, Sequence
 
 from loopwright.count.walk import Walk
-from loopwright.edition.catalogue import Catalogue
-from loopwright.edition.chart_words import meaning, notes_of, part_of
+from loopwright.edition.catalogue import ENGLISH, Catalogue
+from loopwright.edition.chart_words import PageWords, left_words
 from loopwright.edition.document import (
     ChartPicture,
     ClothPicture,
@@ -15,24 +15,25 @@ from loopwright.edition.document import (
     KeyLine,
     SchematicPicture,
     Table,
+    Uncharted,
 )
 from loopwright.edition.words import stands_first
 from loopwright.model.pattern import Pattern
 from loopwright.picture.cells import charts_of
-from loopwright.picture.chart import Chart
+from loopwright.picture.chart import Chart, Left
 from loopwright.picture.cloth import NotOneCloth, TooLarge
 from loopwright.picture.fabric import fabric_of
-from loopwright.picture.schematic import Schematic, measure_text, schematic_svg, schematics_of
-from loopwright.picture.svg import (
-    Strip,
-    cell_mm,
-    chart_svg,
-    chart_words,
-    key_svg,
-    marks_of,
-    strip_words,
-    strips_of,
+from loopwright.picture.schematic import (
+    SHAPES,
+    Schematic,
+    measure_text,
+    schematic_svg,
+    schematics_of,
 )
+from loopwright.picture.strips import Strip, cell_mm, strips_of
+from loopwright.picture.svg import chart_svg, key_svg, marks_of
+from loopwright.picture.turnwords import notes_of
+from loopwright.picture.words import chart_words, strip_words, title_of
 from loopwright.record import replace
 
 SCHEMATIC_WORDS = (
@@ -41,8 +42,8 @@ SCHEMATIC_WORDS = (
     "width",
     "length",
     "around, at the cast-on edge",
-    "around, at the widest row",
-    "around, at the last row",
+    "around, at the widest round",
+    "around, at the last round",
     "width, at the cast-on edge",
     "width, at the widest row",
     "width, at the last row",
@@ -50,6 +51,7 @@ SCHEMATIC_WORDS = (
     "Drawn as a tube laid flat: half of the way round is seen.",
     "Drawn row above row, as wide as the stitches of each row are at the gauge; a piece shaped "
     "inside its rows takes its own form when it is blocked.",
+    *SHAPES,
 )
 """The messages that come from the picture room: what a letter measures, and how it is drawn."""
 
@@ -72,36 +74,45 @@ def with_pictures(
     `cloth` gives a picture of the cloth that is drawn elsewhere (None: it is drawn here).
     """
     sizes = tuple(range(len(pattern.sizes))) if size is None else (pattern.sizes.index(size),)
-    charts, _ = charts_of(pattern, walks, sizes)
+    charts, left = charts_of(pattern, walks, sizes)
     inches_first = stands_first(pattern, units) == "in"
+    words = PageWords(document.catalogue)
     return replace(
         document,
-        charts=tuple(
-            _chart(chart, number, document.catalogue) for number, chart in enumerate(charts, 1)
-        ),
+        charts=tuple(_chart(chart, number, words) for number, chart in enumerate(charts, 1)),
+        uncharted=_uncharted(document, left),
         schematics=tuple(
-            _schematic(found, inches_first, document.catalogue)
-            for found in schematics_of(pattern, walks, sizes)
+            _schematic(found, inches_first, words) for found in schematics_of(pattern, walks, sizes)
         ),
-        cloth=cloth() if cloth else cloth_picture(pattern, walks, sizes[0]),
+        cloth=cloth() if cloth else cloth_picture(pattern, walks, sizes[0], document.catalogue),
     )
 
 
-def _chart(chart: Chart, number: int, words: Catalogue) -> ChartPicture:
-    told = chart_words(chart)
+def _uncharted(document: Document, left: Sequence[Left]) -> tuple[Uncharted, ...]:
+    """What is said where a chart would stand; nothing of a motif that no section works."""
+    worked = {motif for section in document.sections for motif in section.motifs}
+    return tuple(
+        Uncharted(one.name.casefold(), left_words(one, document.catalogue))
+        for one in left
+        if one.name.casefold() in worked
+    )
+
+
+def _chart(chart: Chart, number: int, words: PageWords) -> ChartPicture:
+    told = chart_words(chart, words)
     strips = strips_of(chart)
     marks = marks_of(chart)
     key = tuple(
         KeyLine(
-            key_svg(entry, marks.get(entry.symbol, 0)),
-            meaning(entry.rs, words),
-            meaning(entry.ws, words),
+            key_svg(entry, marks.get(entry.symbol, 0), words=words),
+            words.meaning(entry, True),
+            words.meaning(entry, False),
         )
         for entry in chart.key
     )
     widest = max(strip.left - strip.right for strip in strips)
     return ChartPicture(
-        chart.title,
+        title_of(chart, words),
         tuple(_strip(chart, strip, f"chart-{number}", told, words) for strip in strips),
         key,
         bool(chart.frames),
@@ -112,15 +123,14 @@ def _chart(chart: Chart, number: int, words: Catalogue) -> ChartPicture:
     )
 
 
-def _strip(chart: Chart, strip: Strip, name: str, told: str, words: Catalogue) -> tuple[str, str]:
-    part = strip_words(chart, strip)
+def _strip(chart: Chart, strip: Strip, name: str, told: str, words: PageWords) -> tuple[str, str]:
+    part = strip_words(chart, strip, words)
     drawn = chart_svg(chart, strip, name, f"{told} {part}." if part else told)
     first = strip.right == strip.bottom == 0
-    shown = part_of(chart, strip, words)
-    return (f"{notes_of(chart, words)} {shown}".strip() if first else shown), drawn
+    return (f"{notes_of(chart, words)} {part}".strip() if first else part), drawn
 
 
-def _schematic(found: Schematic, inches_first: bool, words: Catalogue) -> SchematicPicture:
+def _schematic(found: Schematic, inches_first: bool, words: PageWords) -> SchematicPicture:
     """The picture of a piece; its table and its note are in the words of the pages."""
     head = [
         words.say("{name}: {facts}", name=m.letter, facts=words.text(m.words))
@@ -132,17 +142,21 @@ def _schematic(found: Schematic, inches_first: bool, words: Catalogue) -> Schema
     )
     table = Table("", (words.text("Size"), *head), rows)
     note = words.text(found.note) if found.note else ""
-    return SchematicPicture(found.title, schematic_svg(found), table, note)
+    drawn = schematic_svg(found, words, inches_first)
+    return SchematicPicture(found.title, drawn, table, note)
 
 
-def cloth_picture(pattern: Pattern, walks: Sequence[Walk], size: int) -> ClothPicture | None:
+def cloth_picture(
+    pattern: Pattern, walks: Sequence[Walk], size: int, words: Catalogue = ENGLISH
+) -> ClothPicture | None:
     """The cloth of the largest piece; None where it is too large to be drawn, or there is none."""
     mine = [walk for walk in walks if walk.size == size and walk.rows]
     if not mine:
         return None
     walk = max(mine, key=lambda w: w.widest * w.rows)
     try:
-        fabric = fabric_of(pattern, walk, wide=_CLOTH_PIXELS, palette=_CLOTH_COLOURS)
+        told = PageWords(words)
+        fabric = fabric_of(pattern, walk, wide=_CLOTH_PIXELS, palette=_CLOTH_COLOURS, told=told)
     except (TooLarge, NotOneCloth):
         return None
     data = b64encode(fabric.png).decode("ascii")

@@ -69,21 +69,16 @@ def changes_of(walk: Walk) -> Iterator[Change]:
         # In a repeat after the first, the row before the first one is the last.
         first, again = strand, named_rows[-1] if named_rows else strand
         for index, entry in enumerate(chunk.entries):
-            times = chunk.reps + (1 if index < chunk.part else 0)
-            if entry.row.strand is None or times < 1:
+            if entry.row.strand is None:
                 continue
             key = entry.row.strand.key
             at_first = first is not None and first != key
-            later = times - 1 if again is not None and again != key else 0
+            later = chunk.reps - 1 if again is not None and again != key else 0
             if at_first or later:
                 start = index if at_first else index + len(chunk.entries)
                 yield Change(event, index, start, at_first + later)
             first = again = key
-        if named_rows:
-            cut = [
-                entry.row.strand.key for entry in chunk.entries[: chunk.part] if entry.row.strand
-            ]
-            strand = (cut or named_rows)[-1]
+        strand = named_rows[-1] if named_rows else strand
 
 
 def points_of(walk: Walk, voice: Voice) -> tuple[Point, ...]:
@@ -124,9 +119,7 @@ def _spots(walk: Walk) -> Iterator[_Spot]:
     for event in walk.events:
         if isinstance(event, Worked):
             for index in range(len(event.chunk.entries)):
-                times = event.chunk.reps + (1 if index < event.chunk.part else 0)
-                if times:
-                    yield _Spot(event, index, times)
+                yield _Spot(event, index, event.chunk.reps)
 
 
 def _side(spot: _Spot) -> tuple[bool, bool]:

@@ -6,6 +6,7 @@ import re
 from collections.abc import Iterable, Sequence
 
 from loopwright.model.body import Fill, Group, Step, Stitches
+from loopwright.model.stitch import Stitch
 from loopwright.notation.tree import Special
 
 Hands = frozenset[str]
@@ -67,8 +68,28 @@ def _hand(step: Step, backwards: bool) -> Hands:
     if not isinstance(step, Stitches):
         inside = getattr(step, "steps", ())
         return _near(reversed(inside) if backwards else inside, backwards)
-    if step.stitch.word == "yo" or step.stitch.kind in ("marker", "turn"):
+    return _hand_of(step.stitch, step.modifiers)
+
+
+def _hand_of(stitch: Stitch, modifiers: Sequence[str]) -> Hands:
+    if stitch.word == "yo" or stitch.kind in ("marker", "turn"):
         return _NONE
-    if step.stitch.kind == "slip":
-        return _PURL if "wyif" in step.modifiers else _KNIT
-    return _PURL if _PURLED.fullmatch(step.stitch.word) else _KNIT
+    if stitch.kind == "slip":
+        return _PURL if "wyif" in modifiers else _KNIT
+    return _PURL if _PURLED.fullmatch(stitch.word) else _KNIT
+
+
+def between_stitches(steps: Sequence[tuple[Stitch | None, Sequence[str]]]) -> list[str]:
+    """`positions` of each yarn over among single stitches, by their places.
+
+    Empty for all others (None: no single stitch), and for one at an edge: what lies beyond it is
+    not known.
+    """
+    hands = [_NONE if stitch is None else _hand_of(stitch, how) for stitch, how in steps]
+    found = []
+    for at, (stitch, _) in enumerate(steps):
+        left = next((hand for hand in reversed(hands[:at]) if hand), _NONE)
+        right = next((hand for hand in hands[at + 1 :] if hand), _NONE)
+        is_over = stitch is not None and stitch.word == "yo"
+        found.append("".join((*left, *right)) if is_over and left and right else "")
+    return found

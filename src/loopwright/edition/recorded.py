@@ -7,6 +7,17 @@ UNSET = object()
 put = object.__setattr__
 
 
+def abbreviations_Used(given):
+    def __init__(self, catalogue=given['catalogue'], found=UNSET):
+        self.catalogue = catalogue
+        self.found = given['found']() if found is UNSET else found
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.catalogue, self.found) == (other.catalogue, other.found)
+        return NotImplemented
+    return {'__init__': __init__, '__eq__': __eq__}
+
+
 def catalogue_Catalogue(given):
     def __init__(self, language, messages=UNSET, short=UNSET, long=UNSET, names=UNSET, in_words=given['in_words'], notices=given['notices'], decimal=given['decimal'], units=UNSET, group=given['group'], group_from=given['group_from'], plurals=UNSET, zero_is_one=given['zero_is_one'], spoken=UNSET, aloud=given['aloud']):
         put(self, 'language', language)
@@ -45,16 +56,15 @@ def cautions_Wearer(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def document_Fact(given):
-    def __init__(self, label, value):
-        put(self, 'label', label)
-        put(self, 'value', value)
+def chart_words_PageWords(given):
+    def __init__(self, catalogue):
+        put(self, 'catalogue', catalogue)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.label, self.value) == (other.label, other.value)
+            return (self.catalogue,) == (other.catalogue,)
         return NotImplemented
     def __hash__(self):
-        return hash((self.label, self.value))
+        return hash((self.catalogue,))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -205,6 +215,19 @@ def document_ChartPicture(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
+def document_Uncharted(given):
+    def __init__(self, motif, words):
+        put(self, 'motif', motif)
+        put(self, 'words', words)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.motif, self.words) == (other.motif, other.words)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.motif, self.words))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
 def document_SchematicPicture(given):
     def __init__(self, title, svg, measures, note):
         put(self, 'title', title)
@@ -251,7 +274,7 @@ def document_Personal(given):
 
 
 def document_Document(given):
-    def __init__(self, language, title, designer, summary, level, sizes, finished, gauge, needles, yarns, shades, notions, notes, abbreviations, sections, cautions, notices, charts=given['charts'], schematics=given['schematics'], cloth=given['cloth'], personal=given['personal'], care=given['care'], substitution=given['substitution'], skills=given['skills'], follow=given['follow'], catalogue=given['catalogue']):
+    def __init__(self, language, title, designer, summary, level, sizes, finished, gauge, needles, yarns, shades, notions, notes, abbreviations, sections, cautions, notices, charts=given['charts'], uncharted=given['uncharted'], schematics=given['schematics'], cloth=given['cloth'], personal=given['personal'], care=given['care'], substitution=given['substitution'], skills=given['skills'], follow=given['follow'], catalogue=given['catalogue']):
         put(self, 'language', language)
         put(self, 'title', title)
         put(self, 'designer', designer)
@@ -270,6 +293,7 @@ def document_Document(given):
         put(self, 'cautions', cautions)
         put(self, 'notices', notices)
         put(self, 'charts', charts)
+        put(self, 'uncharted', uncharted)
         put(self, 'schematics', schematics)
         put(self, 'cloth', cloth)
         put(self, 'personal', personal)
@@ -280,10 +304,10 @@ def document_Document(given):
         put(self, 'catalogue', catalogue)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.language, self.title, self.designer, self.summary, self.level, self.sizes, self.finished, self.gauge, self.needles, self.yarns, self.shades, self.notions, self.notes, self.abbreviations, self.sections, self.cautions, self.notices, self.charts, self.schematics, self.cloth, self.personal, self.care, self.substitution, self.skills, self.follow, self.catalogue) == (other.language, other.title, other.designer, other.summary, other.level, other.sizes, other.finished, other.gauge, other.needles, other.yarns, other.shades, other.notions, other.notes, other.abbreviations, other.sections, other.cautions, other.notices, other.charts, other.schematics, other.cloth, other.personal, other.care, other.substitution, other.skills, other.follow, other.catalogue)
+            return (self.language, self.title, self.designer, self.summary, self.level, self.sizes, self.finished, self.gauge, self.needles, self.yarns, self.shades, self.notions, self.notes, self.abbreviations, self.sections, self.cautions, self.notices, self.charts, self.uncharted, self.schematics, self.cloth, self.personal, self.care, self.substitution, self.skills, self.follow, self.catalogue) == (other.language, other.title, other.designer, other.summary, other.level, other.sizes, other.finished, other.gauge, other.needles, other.yarns, other.shades, other.notions, other.notes, other.abbreviations, other.sections, other.cautions, other.notices, other.charts, other.uncharted, other.schematics, other.cloth, other.personal, other.care, other.substitution, other.skills, other.follow, other.catalogue)
         return NotImplemented
     def __hash__(self):
-        return hash((self.language, self.title, self.designer, self.summary, self.level, self.sizes, self.finished, self.gauge, self.needles, self.yarns, self.shades, self.notions, self.notes, self.abbreviations, self.sections, self.cautions, self.notices, self.charts, self.schematics, self.cloth, self.personal, self.care, self.substitution, self.skills, self.follow, self.catalogue))
+        return hash((self.language, self.title, self.designer, self.summary, self.level, self.sizes, self.finished, self.gauge, self.needles, self.yarns, self.shades, self.notions, self.notes, self.abbreviations, self.sections, self.cautions, self.notices, self.charts, self.uncharted, self.schematics, self.cloth, self.personal, self.care, self.substitution, self.skills, self.follow, self.catalogue))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -390,20 +414,35 @@ def lean_Names(given):
 
 
 def lesson_Lesson(given):
-    def __init__(self, title, size, ready, techniques, points, notices, catalogue):
+    def __init__(self, title, size, ready, techniques, points, abbreviations, notices, catalogue):
         put(self, 'title', title)
         put(self, 'size', size)
         put(self, 'ready', ready)
         put(self, 'techniques', techniques)
         put(self, 'points', points)
+        put(self, 'abbreviations', abbreviations)
         put(self, 'notices', notices)
         put(self, 'catalogue', catalogue)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.title, self.size, self.ready, self.techniques, self.points, self.notices, self.catalogue) == (other.title, other.size, other.ready, other.techniques, other.points, other.notices, other.catalogue)
+            return (self.title, self.size, self.ready, self.techniques, self.points, self.abbreviations, self.notices, self.catalogue) == (other.title, other.size, other.ready, other.techniques, other.points, other.abbreviations, other.notices, other.catalogue)
         return NotImplemented
     def __hash__(self):
-        return hash((self.title, self.size, self.ready, self.techniques, self.points, self.notices, self.catalogue))
+        return hash((self.title, self.size, self.ready, self.techniques, self.points, self.abbreviations, self.notices, self.catalogue))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def line_writer_Printed(given):
+    def __init__(self, first, in_round, rows):
+        put(self, 'first', first)
+        put(self, 'in_round', in_round)
+        put(self, 'rows', rows)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.first, self.in_round, self.rows) == (other.first, other.in_round, other.rows)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.first, self.in_round, self.rows))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -462,17 +501,20 @@ def pitfalls_Change(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def rows_Printed(given):
-    def __init__(self, first, in_round, rows):
-        put(self, 'first', first)
-        put(self, 'in_round', in_round)
-        put(self, 'rows', rows)
+def step_words_Unit(given):
+    def __init__(self, units, takes, only, often, left, place):
+        put(self, 'units', units)
+        put(self, 'takes', takes)
+        put(self, 'only', only)
+        put(self, 'often', often)
+        put(self, 'left', left)
+        put(self, 'place', place)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.first, self.in_round, self.rows) == (other.first, other.in_round, other.rows)
+            return (self.units, self.takes, self.only, self.often, self.left, self.place) == (other.units, other.takes, other.only, other.often, other.left, other.place)
         return NotImplemented
     def __hash__(self):
-        return hash((self.first, self.in_round, self.rows))
+        return hash((self.units, self.takes, self.only, self.often, self.left, self.place))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -505,38 +547,11 @@ def techniques_Met(given):
     return {'__init__': __init__, '__eq__': __eq__}
 
 
-def voice_Used(given):
-    def __init__(self, catalogue=given['catalogue'], found=UNSET):
-        self.catalogue = catalogue
-        self.found = given['found']() if found is UNSET else found
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.catalogue, self.found) == (other.catalogue, other.found)
-        return NotImplemented
-    return {'__init__': __init__, '__eq__': __eq__}
-
-
-def voice_Unit(given):
-    def __init__(self, units, takes, only, often, left, place):
-        put(self, 'units', units)
-        put(self, 'takes', takes)
-        put(self, 'only', only)
-        put(self, 'often', often)
-        put(self, 'left', left)
-        put(self, 'place', place)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.units, self.takes, self.only, self.often, self.left, self.place) == (other.units, other.takes, other.only, other.often, other.left, other.place)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.units, self.takes, self.only, self.often, self.left, self.place))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
 RECORDS = {
+    "abbreviations.Used": ("e: catalogue= found~default_factory", abbreviations_Used),
     "catalogue.Catalogue": ("fe: language messages~default_factory short~default_factory long~default_factory names~default_factory in_words= notices= decimal= units~default_factory group= group_from= plurals~default_factory zero_is_one= spoken~default_factory aloud=", catalogue_Catalogue),
     "cautions.Wearer": ("fe: age", cautions_Wearer),
-    "document.Fact": ("fe: label value", document_Fact),
+    "chart_words.PageWords": ("fe: catalogue", chart_words_PageWords),
     "document.Table": ("fe: caption head rows", document_Table),
     "document.Shade": ("fe: name yarn strand amount colours needed= weighs=", document_Shade),
     "document.Abbreviation": ("fe: short meaning stitches", document_Abbreviation),
@@ -546,10 +561,11 @@ RECORDS = {
     "document.FollowStep": ("fe: rows times= tick= counted= piece= before= round=", document_FollowStep),
     "document.KeyLine": ("fe: svg rs ws", document_KeyLine),
     "document.ChartPicture": ("fe: title strips key framed sided wide words motif=", document_ChartPicture),
+    "document.Uncharted": ("fe: motif words", document_Uncharted),
     "document.SchematicPicture": ("fe: title svg measures note", document_SchematicPicture),
     "document.ClothPicture": ("fe: src width height words", document_ClothPicture),
     "document.Personal": ("fe: asked made_for changes notes", document_Personal),
-    "document.Document": ("fe: language title designer summary level sizes finished gauge needles yarns shades notions notes abbreviations sections cautions notices charts= schematics= cloth= personal= care= substitution= skills= follow= catalogue=", document_Document),
+    "document.Document": ("fe: language title designer summary level sizes finished gauge needles yarns shades notions notes abbreviations sections cautions notices charts= uncharted= schematics= cloth= personal= care= substitution= skills= follow= catalogue=", document_Document),
     "errata.Version": ("fe: pattern walks", errata_Version),
     "errata.Change": ("fe: where was now sizes=", errata_Change),
     "errata._Entry": ("fe: place label text", errata__Entry),
@@ -557,14 +573,13 @@ RECORDS = {
     "indexed.Indexed": ("fe: width height bits table data", indexed_Indexed),
     "large.Block": ("fe: kind text label= level= anchor=", large_Block),
     "lean.Names": ("fe: tags classes ids attributes", lean_Names),
-    "lesson.Lesson": ("fe: title size ready techniques points notices catalogue", lesson_Lesson),
+    "lesson.Lesson": ("fe: title size ready techniques points abbreviations notices catalogue", lesson_Lesson),
+    "line_writer.Printed": ("fe: first in_round rows", line_writer_Printed),
     "phrases.FillTimes": ("fe: sizes repeats", phrases_FillTimes),
     "pitfalls.Point": ("fe: where text", pitfalls_Point),
     "pitfalls._Spot": ("fe: event index times", pitfalls__Spot),
     "pitfalls.Change": ("fe: event index first times", pitfalls_Change),
-    "rows.Printed": ("fe: first in_round rows", rows_Printed),
+    "step_words.Unit": ("fe: units takes only often left place", step_words_Unit),
     "techniques.Technique": ("e: name where times place skill method=", techniques_Technique),
     "techniques.Met": ("e: voice several found~default_factory kinds~default_factory at=", techniques_Met),
-    "voice.Used": ("e: catalogue= found~default_factory", voice_Used),
-    "voice.Unit": ("fe: units takes only often left place", voice_Unit),
 }

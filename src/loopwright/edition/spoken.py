@@ -11,10 +11,12 @@ from collections.abc import Mapping, Sequence
 from functools import cache
 from typing import TYPE_CHECKING
 
+from loopwright.edition.abbreviations import MODIFIERS
 from loopwright.edition.aloud import aloud, in_full
 from loopwright.edition.catalogue import ENGLISH, Catalogue
 from loopwright.edition.render import clean, clean_text, headings
-from loopwright.edition.voice import MODIFIERS, Unit, Voice
+from loopwright.edition.step_words import Unit
+from loopwright.edition.voice import Voice
 from loopwright.facts.tables import table
 from loopwright.model.stitch import Stitch
 from loopwright.record import replace

@@ -5,24 +5,20 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
-
 from loopwright.count.affine import Affine
 from loopwright.count.live import total
 from loopwright.count.repeat import Entry
 from loopwright.count.walk import Event, Worked
 from loopwright.edition.document import Line
+from loopwright.edition.line_writer import LineWriter
 from loopwright.edition.phrases import FillTimes
 from loopwright.edition.voice import Voice
 from loopwright.model.pattern import Motif, Row, Spread
 
-if TYPE_CHECKING:
-    from loopwright.edition.rows import PieceWriter
-
 Blocks = list[tuple[int, int]]
 
 
-def spread_lines(writer: PieceWriter, item: Spread, here: list[list[Event]]) -> list[Line]:
+def spread_lines(writer: LineWriter, item: Spread, here: list[list[Event]]) -> list[Line]:
     """The lines of a spread: the row that changes, the rows between, and when which is worked."""
     groups = [[e for e in events if isinstance(e, Worked)] for events in here]
     change, plain = item.motif, item.plain
@@ -34,7 +30,7 @@ def spread_lines(writer: PieceWriter, item: Spread, here: list[list[Event]]) -> 
     event = present[0][0]
     lines: list[Line] = []
     if found:
-        lines += _shaping_row(writer, item, found, groups, event)
+        lines += _shaping_row(writer, item, found, event)
     lines += _between(writer, plain, groups, event)
     lines.append(_when(writer, item, groups, event))
     return lines
@@ -62,9 +58,7 @@ def _change_of(group: list[Worked], item: Spread) -> Entry | None:
     return next((e for w in group for e in w.chunk.entries if e.row is row), None)
 
 
-def _shaping_row(
-    writer: PieceWriter, item: Spread, found: list[Entry], groups: list[list[Worked]], event: Worked
-) -> list[Line]:
+def _shaping_row(writer: LineWriter, item: Spread, found: list[Entry], event: Worked) -> list[Line]:
     assert item.motif is not None
     row = item.motif.rows[0]
     # From one change to the next the row's fills differ: say where they stop, not how often.
@@ -80,7 +74,7 @@ def _shaping_row(
 
 
 def _between(
-    writer: PieceWriter, plain: Motif, groups: list[list[Worked]], event: Worked
+    writer: LineWriter, plain: Motif, groups: list[list[Worked]], event: Worked
 ) -> list[Line]:
     voice = writer.voice
     words = {"k": voice.t("knit"), "p": voice.t("purl")}
@@ -119,7 +113,7 @@ def _between(
     return lines
 
 
-def _when(writer: PieceWriter, item: Spread, groups: list[list[Worked]], event: Worked) -> Line:
+def _when(writer: LineWriter, item: Spread, groups: list[list[Worked]], event: Worked) -> Line:
     """On which rows the change is worked, and what is left to work after the last."""
     assert item.motif is not None
     row = item.motif.rows[0]

@@ -11,10 +11,11 @@ from collections.abc import Iterable, Iterator
 from loopwright.count.affine import Affine
 from loopwright.count.repeat import Entry
 from loopwright.count.walk import Bound, Cast, Moved, Said, Walk, Worked
+from loopwright.edition.abbreviations import MODIFIERS, bare
 from loopwright.edition.catalogue import Catalogue
 from loopwright.edition.pitfalls import changes_of
 from loopwright.edition.skills import SKILLS, skill_of
-from loopwright.edition.voice import MODIFIERS, Voice, bare
+from loopwright.edition.voice import Voice
 from loopwright.model.body import Fill, Group, Step, Stitches
 from loopwright.model.pattern import (
     CastOn,
@@ -101,9 +102,7 @@ def _walk(walk: Walk, met: Met) -> None:
     for event in walk.events:
         if isinstance(event, Worked):
             for index, entry in enumerate(event.chunk.entries):
-                times = event.chunk.reps + (1 if index < event.chunk.part else 0)
-                if times < 1:
-                    continue
+                times = event.chunk.reps
                 if (id(event), index) in changes:
                     row, often = changes[id(event), index]
                     where = met.row(walk, event, row)

@@ -127,11 +127,22 @@ def _follow(steps: Sequence[FollowStep]) -> list[list[Any]]:
             int(step.counted),
             step.piece,
             step.before,
-            int(step.round),
+            int(_in_round(steps, at)),
             [[f"{row.section}.{row.line}", row.motif, row.row] for row in step.rows],
         ]
-        for step in steps
+        for at, step in enumerate(steps)
     ]
+
+
+def _in_round(steps: Sequence[FollowStep], at: int) -> bool:
+    """Whether a step is worked in the round; of a step between rows, whether the next row is, or
+    behind the last one, whether that was."""
+    step = steps[at]
+    if step.counted:
+        return step.round
+    after = (s.round for s in steps[at:] if s.counted and s.piece == step.piece)
+    before = (s.round for s in reversed(steps[:at]) if s.counted and s.piece == step.piece)
+    return next(after, next(before, False))
 
 
 def _json(value: Any) -> Markup:
@@ -163,7 +174,9 @@ def said(words: Catalogue) -> dict[str, str]:
         "row": text("Row {n} of {all}"),
         "round": text("Round {n} of {all}"),
         "step": text("Before Row {n}"),
+        "stepRound": text("Before Round {n}"),
         "last": text("After the last row"),
+        "lastRound": text("After the last round"),
         "repeat": text("repeat {n} of {all}"),
         "times": text("{n} of {all}"),
         "end": text("All is done."),
@@ -172,7 +185,7 @@ def said(words: Catalogue) -> dict[str, str]:
         "chart": text("Chart"),
         "close": text("Close"),
         "again": text("Start again"),
-        "sure": text("Start again from the first row?"),
+        "sure": text("Start again from the beginning?"),
         "keys": text("Keys: right arrow for done, left arrow for back."),
         "mark": text("{line}: done"),
         "older": text("The pattern has changed since you were at {place}."),

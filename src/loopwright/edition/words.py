@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from loopwright.count.measure import width_gauge, width_of
 from loopwright.count.walk import Walk
 from loopwright.count.widths import piece_width
+from loopwright.edition.abbreviations import Used
 from loopwright.edition.catalogue import Catalogue
 from loopwright.edition.cautions import care_of, cautions_of
 from loopwright.edition.document import (
@@ -21,7 +22,7 @@ from loopwright.edition.follow import moved
 from loopwright.edition.rows import PieceWriter
 from loopwright.edition.substitution import substitution_of
 from loopwright.edition.techniques import met_in, skills_of
-from loopwright.edition.voice import Used, Voice
+from loopwright.edition.voice import Voice
 from loopwright.facts.needles import needle_label
 from loopwright.facts.yarns import yarn_weight
 from loopwright.fit.units import cm, grams_and_ounces, inches, metres_and_yards
@@ -70,7 +71,7 @@ def make_document(
             follow += moved(writer.follower.steps, len(sections), place)
         sections += _with_motifs(written, writer, {key for s in sections for key in s.motifs})
     motifs = frozenset(motif.name.key for motif in pattern.motifs)
-    gauges = tuple(_gauge(gauge, used, inches_first, motifs) for gauge in pattern.gauges)
+    gauges = tuple(gauge_sentence(gauge, used, inches_first, motifs) for gauge in pattern.gauges)
     return Document(
         language=words.language,
         title=pattern.title.text if pattern.title else "",
@@ -143,12 +144,8 @@ def pair(mm: float, inches_first: bool) -> str:
     return f"{inches(mm)} / {cm(mm)}" if inches_first else f"{cm(mm)} / {inches(mm)}"
 
 
-def gauge_sentence(gauge: Gauge, inches_first: bool) -> str:
-    """A gauge as the materials list prints it."""
-    return _gauge(gauge, Used(), inches_first, frozenset())
-
-
-def _gauge(gauge: Gauge, used: Used, inches_first: bool, motifs: frozenset[str]) -> str:
+def gauge_sentence(gauge: Gauge, used: Used, inches_first: bool, motifs: frozenset[str]) -> str:
+    """A gauge as the materials list prints it; `motifs` are the keys of the writer's own."""
     words = used.catalogue
     used.term("sts")
     over = gauge.over.mm()
@@ -338,7 +335,9 @@ def _finished(
     width = words.text("Around") if around else words.text("Width")
     head = [width, words.text("Length")]
     if shaped:
-        head = [words.text("Cast-on edge"), words.text("Widest row"), words.text("Length")]
+        rounds = all(piece.in_round for piece in pieces)
+        widest = words.text("Widest round") if rounds else words.text("Widest row")
+        head = [words.text("Cast-on edge"), widest, words.text("Length")]
     return Table("", (words.text("Size"), *head), tuple(told))
 
 

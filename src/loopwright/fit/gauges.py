@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from loopwright.facts.yarns import yarn_weights
+from loopwright.fit.note import Figures, Note, YarnName
 from loopwright.fit.slots import measure_text
 from loopwright.fit.units import fraction, parse_quantity
 from loopwright.model.pattern import Gauge, Pattern
@@ -71,19 +72,23 @@ def gauge_of(pattern: Pattern, wish: GaugeWish) -> Gauge:
     )
 
 
-def gauge_edits(source: Source, gauge: Gauge, wish: GaugeWish) -> tuple[list[Edit], list[str]]:
+def gauge_edits(source: Source, gauge: Gauge, wish: GaugeWish) -> tuple[list[Edit], list[Note]]:
     """The gauge line with the new numbers, and what should be said of it."""
     match = _LINE.match(source.slice(gauge.span))
     if match is None or gauge.over.unit is None:
         raise ValueError("the gauge line of the pattern cannot be changed")
-    notes: list[str] = []
+    notes: list[Note] = []
     rows = wish.rows
     if rows is None:
         finer = (wish.stitches / wish.over) / (gauge.stitches / gauge.over.mm())
         rows = round(gauge.rows * finer * wish.over / gauge.over.mm(), 1)
         notes.append(
-            f"no rows were given: {rows:g} rows = {wish.text} are taken, in proportion to the "
-            "stitches; count them on your swatch"
+            Note(
+                "no rows were given: {rows} rows = {over} are taken, in proportion to the "
+                "stitches; count them on your swatch",
+                rows=Figures(f"{rows:g}"),
+                over=Figures(wish.text),
+            )
         )
     base = gauge.span.start
 
@@ -99,14 +104,17 @@ def gauge_edits(source: Source, gauge: Gauge, wish: GaugeWish) -> tuple[list[Edi
         edits.append(Edit(place(3), wish.text))
         if {round(wish.over, 1), round(gauge.over.mm(), 1)} == {100.0, 101.6}:
             notes.append(
-                f"your gauge is over {wish.text} and the pattern's over "
-                f"{measure_text(gauge.over.at(0))} {gauge.over.unit}: 4 in are 1.6 % more than "
-                "10 cm, and each is counted as it stands"
+                Note(
+                    "your gauge is over {yours} and the pattern's over {its}: 4 in are 1.6 % more "
+                    "than 10 cm, and each is counted as it stands",
+                    yours=Figures(wish.text),
+                    its=Figures(f"{measure_text(gauge.over.at(0))} {gauge.over.unit}"),
+                )
             )
     return edits, notes
 
 
-def needle_advice(gauge: Gauge) -> str | None:
+def needle_advice(gauge: Gauge) -> Note | None:
     """Which needles are usual for a gauge, by the standard yarn weights; None off their ends.
 
     Source: the standard yarn weight system of the craft-yarn trade body (stockinette over 4 in).
@@ -121,14 +129,21 @@ def needle_advice(gauge: Gauge) -> str | None:
     highs = [w.needle_max_mm for w in found if w.needle_max_mm is not None]
     if len(lows) < len(found):
         return None
-    span = (
-        f"{min(lows):g} mm and more"
-        if len(highs) < len(found)
-        else (f"{min(lows):g} to {max(highs):g} mm")
-    )
-    names = " or ".join(f"{w.category} ({w.name})" for w in found)
-    return (
-        f"{gauge.stitches:g} stitches to {measure_text(gauge.over.at(0))} {gauge.over.unit} are "
-        f"usual for yarn of weight {names} on needles of {span}; the needle is the one your "
-        "swatch was knit on"
+    weights: Note | None = None
+    for one in found:
+        name = YarnName.of(one.name, one.category)
+        weight = Note("weight {n} ({name})", n=one.category, name=name)
+        weights = weight if weights is None else Note("{one} or {other}", one=weights, other=weight)
+    if len(highs) < len(found):
+        needles = Note("{size} and more", size=Figures(f"{min(lows):g} mm"))
+    else:
+        least, most = Figures(f"{min(lows):g}"), Figures(f"{max(highs):g} mm")
+        needles = Note("{least} to {most}", least=least, most=most)
+    return Note(
+        "{n} stitches to {over} are usual for yarn of {weights} on needles of {needles}; the "
+        "needle is the one your swatch was knit on",
+        n=Figures(f"{gauge.stitches:g}"),
+        over=Figures(f"{measure_text(gauge.over.at(0))} {gauge.over.unit}"),
+        weights=weights,
+        needles=needles,
     )

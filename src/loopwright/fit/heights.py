@@ -5,8 +5,9 @@ from __future__ import annotations
 from loopwright.check.checked import Checked
 from loopwright.count.measure import height_of_row
 from loopwright.count.walk import Walk
+from loopwright.fit.growth import GrowthLever, lever_for
 from loopwright.fit.lengths import Part, parts_of, plan_rows, works_to_length, write_plan
-from loopwright.fit.levers import GrowthLever, lever_for
+from loopwright.fit.note import Figures, Note
 from loopwright.fit.slots import Sheet, measure_edit
 from loopwright.fit.stops import Stops
 from loopwright.model.pattern import Item
@@ -62,7 +63,7 @@ def new_heights(
                 continue
             if not parts:
                 if not free:
-                    _no_parts(checked, walk, target, asked, stops, notes)
+                    _no_parts(walk, target, asked, stops, notes)
                 continue
             plan = plan_rows(parts, None if free else target, walk.height, factors)
             if plan.missing < -_tolerance(parts) and asked:
@@ -109,9 +110,7 @@ def _factors(before: Checked | None, parts: list[Part]) -> list[float] | None:
     return factors if any(abs(factor - 1) > 1e-9 for factor in factors) else None
 
 
-def _no_parts(
-    checked: Checked, walk: Walk, target: float, asked: bool, stops: Stops, notes: list[str]
-) -> None:
+def _no_parts(walk: Walk, target: float, asked: bool, stops: Stops, notes: list[str]) -> None:
     name = walk.piece.name.text
     assert walk.height is not None
     if asked:
@@ -124,5 +123,9 @@ def _no_parts(
         )
     elif abs(target - walk.height) > 1:
         notes.append(
-            f"the length of {name} follows from its rows: it is {walk.height / 10:.1f} cm now"
+            Note(
+                "the length of {name} follows from its rows: it is {length} now",
+                name=name,
+                length=Figures(f"{walk.height / 10:.1f} cm"),
+            )
         )

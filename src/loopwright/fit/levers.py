@@ -31,7 +31,7 @@ from loopwright.model.pattern import CastOn, Pattern, Piece, PieceRow, Spread, W
 from loopwright.notation.parse import parse
 from loopwright.notation.rewrite import apply_edits
 from loopwright.notation.source import Source
-from loopwright.notation.tree import ForRows, Times, UntilStitches
+from loopwright.notation.tree import Times, UntilStitches
 from loopwright.record import dataclass
 
 TRIES = 200
@@ -237,7 +237,7 @@ class CastLever(Lever):
         bodies += [even.row.body for even in self.evens.values()]
         bodies += [s.motif.rows[0].body for _, s in self.spreads if s.motif and s.motif.rows]
         relaxed = _Relaxed(self.checked.tapes, bodies)
-        found = counts_for(self.pattern, self.piece, self.size, relaxed)
+        found = counts_for(self.piece, self.size, relaxed)
         first = min(self._free, default=len(self.piece.items))
         for index, row in self.loose:
             start = self._start(index)
@@ -363,71 +363,6 @@ class CastLever(Lever):
         else:
             sheet.put_count(times.count, self.size, start + changes * by)
         return start + changes * by
-
-
-class GrowthLever(Lever):
-    """The width hangs on how often the motif is worked that grows the piece most."""
-
-    def __init__(
-        self, checked: Checked, piece: Piece, size: int, width: float, item: Work, gain: int
-    ) -> None:
-        super().__init__(checked, piece, size, width)
-        self.item = item
-        self.gain = gain
-        assert item.motif is not None
-        amount = item.amount
-        assert isinstance(amount, Times | ForRows)
-        self.length = len(item.motif.rows)
-        self.count = amount.count if isinstance(amount, Times) else amount.rows
-        self.rest = 0 if isinstance(amount, Times) else self.count.at(size) % self.length
-        self.now = self.count.at(size) // (1 if isinstance(amount, Times) else self.length)
-
-    @property
-    def counts(self) -> CountSet:
-        return CountSet(self.widest_now, self.gain, self.widest_now - self.gain * (self.now - 1))
-
-    @property
-    def aim(self) -> float:
-        return self.wanted
-
-    def _repeats(self, value: int) -> int:
-        return self.now + (value - self.widest_now) // self.gain
-
-    def _write(self, value: int, exact: bool) -> Sheet | None:
-        sheet = Sheet(len(self.pattern.sizes))
-        times = self._repeats(value)
-        if isinstance(self.item.amount, ForRows):
-            times = times * self.length + self.rest
-        sheet.put_count(self.count, self.size, times)
-        return sheet
-
-    def _walk(self, pattern: Pattern, piece: Piece, cast_on: int | None) -> Walk | None:
-        return super()._walk(pattern, piece, None)
-
-    def _choice(self, value: int, walk: Walk, sheet: Sheet) -> Choice:
-        found = super()._choice(value, walk, sheet)
-        return Choice(value, found.cast_on, found.widest, found.width, sheet, self._repeats(value))
-
-
-def lever_for(checked: Checked, piece: Piece, size: int, width: float) -> Lever:
-    """The lever of a piece in one size for a width in mm. Raises ValueError without a gauge."""
-    walk = next(w for w in checked.walks if w.piece is piece and w.size == size)
-    gains: dict[int, tuple[Work, int, int]] = {}
-    for event in walk.events:
-        if not isinstance(event, Worked) or not isinstance(event.item, Work):
-            continue
-        gain = total(event.chunk.after).fixed - event.chunk.entries[0].start.fixed
-        if isinstance(event.item.amount, Times | ForRows) and gain > 0 and event.chunk.reps > 0:
-            by = event.chunk.entries[-1].end.unit if event.chunk.reps > 1 else gain
-            if event.index in gains or by <= 0:
-                by = 0  # it multiplies its stitches: no even growth to go by
-            gains[event.index] = (event.item, gain, by)
-    grown = sum(gain for _, gain, _ in gains.values())
-    if gains and grown > (walk.cast_on or 0):
-        item, _, by = max(gains.values(), key=lambda entry: entry[1])
-        if by > 0:
-            return GrowthLever(checked, piece, size, width, item, by)
-    return CastLever(checked, piece, size, width)
 
 
 def outwards(counts: CountSet, wanted: float) -> Iterator[int]:

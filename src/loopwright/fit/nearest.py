@@ -6,7 +6,8 @@ from loopwright.check.checked import Checked
 from loopwright.check.context import set_text
 from loopwright.count.affine import CountSet
 from loopwright.count.measure import width_gauge
-from loopwright.fit.levers import CastLever, Choice, GrowthLever, Lever, lever_for
+from loopwright.fit.growth import GrowthLever, lever_for
+from loopwright.fit.levers import CastLever, Choice, Lever
 from loopwright.fit.targets import Wanted, stated, width_target
 from loopwright.model.pattern import Gauge, Piece
 from loopwright.record import dataclass, replace

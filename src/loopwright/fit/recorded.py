@@ -84,6 +84,35 @@ def gauges_GaugeWish(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
+def least__Narrow(given):
+    def __init__(self, size, asked, least, stitches, whole):
+        put(self, 'size', size)
+        put(self, 'asked', asked)
+        put(self, 'least', least)
+        put(self, 'stitches', stitches)
+        put(self, 'whole', whole)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.size, self.asked, self.least, self.stitches, self.whole) == (other.size, other.asked, other.least, other.stitches, other.whole)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.size, self.asked, self.least, self.stitches, self.whole))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def least_TooNarrow(given):
+    def __init__(self, piece, wish, _found=UNSET, _motif=given['_motif']):
+        self.piece = piece
+        self.wish = wish
+        self._found = given['_found']() if _found is UNSET else _found
+        self._motif = _motif
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.piece, self.wish, self._found, self._motif) == (other.piece, other.wish, other._found, other._motif)
+        return NotImplemented
+    return {'__init__': __init__, '__eq__': __eq__}
+
+
 def lengths_Part(given):
     def __init__(self, item, span, rows, unit, least, height, count, per_count, measure=given['measure']):
         put(self, 'item', item)
@@ -296,6 +325,8 @@ RECORDS = {
     "claims.Claimed": ("fe: line before after", claims_Claimed),
     "costs.ShadeCost": ("fe: shade metres balls", costs_ShadeCost),
     "gauges.GaugeWish": ("fe: stitches rows over text fabric", gauges_GaugeWish),
+    "least._Narrow": ("fe: size asked least stitches whole", least__Narrow),
+    "least.TooNarrow": ("e: piece wish _found~default_factory _motif=", least_TooNarrow),
     "lengths.Part": ("fe: item span rows unit least height count per_count measure=", lengths_Part),
     "lengths.Plan": ("fe: rows missing", lengths_Plan),
     "levers.Choice": ("fe: value cast_on widest width sheet repeats=", levers_Choice),

@@ -12,6 +12,7 @@ from loopwright.fit.claims import Claimed, mend_claims
 from loopwright.fit.columns import add_column, only_column
 from loopwright.fit.gauges import gauge_edits, gauge_of, needle_advice
 from loopwright.fit.heights import new_heights
+from loopwright.fit.note import Note
 from loopwright.fit.slots import measure_edit
 from loopwright.fit.stops import CannotResize, Stops, stop_at_literal_shapes
 from loopwright.fit.targets import Wanted, length_target, stated, width_target
@@ -82,8 +83,8 @@ def resize(checked: Checked, wish: Wish, check: Check) -> Resized:
     stops = Stops()
     if aims.widths:
         edits = _measures(checked, "width", aims.pattern_width, aims.widths)
-        edits += new_widths(checked, aims.widths, stops, notes)
-        stops.raise_any()
+        edits += new_widths(checked, aims.widths, wish.width, stops, notes)
+        stops.raise_any(checked.source)
         checked = _rechecked(checked, edits, check, claims)
     if aims.lengths:
         edits = _measures(checked, "length", aims.pattern_length, aims.lengths)
@@ -97,12 +98,15 @@ def resize(checked: Checked, wish: Wish, check: Check) -> Resized:
             stops,
             notes,
         )
-        stops.raise_any()
+        stops.raise_any(checked.source)
         checked = _rechecked(checked, edits, check, claims)
     if wish.everywhere:
         for kind, wanted in (("width", wish.width), ("length", wish.length)):
             if len(wanted) > 1 and len(set(wanted)) == 1 and wanted[0] is not None:
-                notes.append(f"all sizes now have the same {kind}; --size NAME changes one alone")
+                message = "all sizes now have the same width; --size NAME changes one alone"
+                if kind == "length":
+                    message = "all sizes now have the same length; --size NAME changes one alone"
+                notes.append(Note(message))
     return Resized(checked.source, tuple(dict.fromkeys(notes)), tuple(claims))
 
 
@@ -176,14 +180,19 @@ def _regauged(checked: Checked, wish: Wish, check: Check, notes: list[str]) -> C
         if id(gauge) not in asked:
             name = gauge.fabric.text if gauge.fabric else ""
             notes.append(
-                f"the gauge in {name} stays as it is; give yours with --gauge “… in {name}”"
+                Note(
+                    "the gauge in {name} stays as it is; give yours with --gauge “… in {name}”",
+                    name=name,
+                )
                 if name
-                else "the other gauge stays as it is"
+                else Note("the other gauge stays as it is")
             )
     if any(swatch.weight is not None for swatch in checked.pattern.swatches) and edits:
         notes.append(
-            "the swatch line was weighed at the old gauge, and the yarn figures rest on it: weigh "
-            "your own"
+            Note(
+                "the swatch line was weighed at the old gauge, and the yarn figures rest on it: "
+                "weigh your own"
+            )
         )
     if edits:
         source = Source.of(checked.source.name, apply_edits(checked.source.text, edits))

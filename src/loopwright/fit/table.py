@@ -71,7 +71,8 @@ def _piece(before: Checked, old: Walk | None, after: Checked, new: Walk) -> Iter
         return Figure(name, kind, find(before, old) if old is not None else None, find(after, new))
 
     yield figure("stitches", COUNT, lambda c, w: w.cast_on or 0)
-    widest = figure("widest row", COUNT, lambda c, w: widest_of(c.pattern, w))
+    each = "round" if new.piece.in_round else "row"
+    widest = figure(f"widest {each}", COUNT, lambda c, w: widest_of(c.pattern, w))
     if widest.after != (new.cast_on or 0) or (old and widest.before != (old.cast_on or 0)):
         yield widest
     yield figure("rounds" if new.piece.in_round else "rows", COUNT, lambda c, w: w.rows)

@@ -6,10 +6,15 @@ from collections.abc import Iterator
 
 from loopwright.check.checked import Checked
 from loopwright.count.measure import width_gauge
-from loopwright.fit.levers import CastLever, Lever, lever_for
+from loopwright.count.walk import Moved, Said, Walk
+from loopwright.fit.growth import lever_for
+from loopwright.fit.least import TooNarrow, is_too_wide
+from loopwright.fit.levers import CastLever, Lever
+from loopwright.fit.note import Note
 from loopwright.fit.slots import Sheet
 from loopwright.fit.stops import Stops
-from loopwright.model.pattern import Piece, PieceRow, Work
+from loopwright.fit.targets import Wanted
+from loopwright.model.pattern import Piece, PieceRow, Take, Work
 from loopwright.notation.source import Span
 from loopwright.problem import Edit
 
@@ -17,16 +22,24 @@ from loopwright.problem import Edit
 def new_widths(
     checked: Checked,
     aims: dict[tuple[int, int], float],
+    wish: Wanted,
     stops: Stops,
     notes: list[str],
 ) -> list[Edit]:
-    """The edits that give each piece (by its place) and size its width in mm."""
+    """The edits that give each piece (by its place) and size its width in mm.
+
+    `wish` is what was asked for the pattern in each size, for the words of what stops it.
+    """
     sheet = Sheet(len(checked.pattern.sizes))
     for place, piece in enumerate(checked.pattern.pieces):
+        narrow = TooNarrow(piece, wish)
         for size in range(len(checked.pattern.sizes)):
             width = aims.get((place, size))
-            if width is not None and not _turn(checked, piece, size, width, sheet, stops, notes):
+            if width is not None and not _turn(
+                checked, piece, size, width, sheet, narrow, stops, notes
+            ):
                 break
+        narrow.tell(checked.pattern, stops)
     return sheet.edits()
 
 
@@ -36,13 +49,14 @@ def _turn(
     size: int,
     width: float,
     sheet: Sheet,
+    narrow: TooNarrow,
     stops: Stops,
     notes: list[str],
 ) -> bool:
     """One piece in one size; False where it is stopped."""
     gauge = width_gauge(checked.pattern, piece)
     walk = next(w for w in checked.walks if w.piece is piece and w.size == size)
-    if walk.cast_on is None:
+    if walk.cast_on is None or _goes_on(walk):
         return True
     if gauge is None or gauge.over.unit is None:
         stops.add(
@@ -53,18 +67,34 @@ def _turn(
         )
         return False
     lever = lever_for(checked, piece, size, width)
+    if is_too_wide(lever, width, stops):
+        return False
     found = lever.nearest()
     if found is None or (lever.unit == 0 and found.width and _stuck(lever, found.value)):
         _cannot(checked, lever, stops)
         return False
+    if narrow.takes(lever, found, width):
+        return True  # the other sizes may be as narrow: one message says it of all
     sheet.take(found.sheet)
     if lever.is_far(found):
-        where = f" in size {checked.pattern.sizes[size]}" if len(checked.pattern.sizes) > 1 else ""
+        sizes = checked.pattern.sizes
         notes.append(
-            f"no count of {piece.name.text} fits within half a repeat of that width{where}: "
-            f"the nearest is {found.widest:,} stitches, and the width would take {lever.wanted:.0f}"
+            Note(
+                "no count of {name} fits within half a repeat of that width{where}: the nearest is "
+                "{n} stitches, and the width would take {wanted}",
+                name=piece.name.text,
+                where=Note(" in size {size}", size=sizes[size]) if len(sizes) > 1 else "",
+                n=f"{found.widest:,}",
+                wanted=f"{lever.wanted:.0f}",
+            )
         )
     return True
+
+
+def _goes_on(walk: Walk) -> bool:
+    """Whether a piece begins with stitches that another one has left: it is as wide as they are."""
+    first = next((event for event in walk.events if not isinstance(event, Said)), None)
+    return isinstance(first, Moved) and isinstance(first.item, Take)
 
 
 def _stuck(lever: Lever, value: int) -> bool:

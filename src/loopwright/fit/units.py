@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from functools import cache
-from math import floor, isfinite
+from math import ceil, floor, isfinite
 from typing import Any
 
 from loopwright.notation.bounds import MAX_NUMBER
@@ -23,19 +23,15 @@ from loopwright.notation.quantity import (
 )
 from loopwright.notation.source import Span
 
-LENGTH = "length"
-WEIGHT = "weight"
-YARN = "yarn"
-
 MAX_TEXT = 200
 """Characters of one quantity on a command line."""
 
-_YARN_UNITS = ("m", "yd")
 _MARKS = {'"': "in", "″": "in", "”": "in", "''": "in", "'": "ft", "′": "ft", "’": "ft"}
 _GLYPHS = "".join(FRACTIONS)
 _NUMBER = rf"(?:[0-9]+(?:\.[0-9]+)?[{_GLYPHS}]?|[0-9]*\.[0-9]+|[{_GLYPHS}])"
 _ONE_NUMBER = re.compile(_NUMBER)
 _QUANTITY = re.compile(rf"({_NUMBER}(?:/{_NUMBER})*)\s*(.*)", re.DOTALL)
+_NEGATIVE = re.compile(r"[-−]\s*[0-9.]")
 _WORD = re.compile(r"[A-Za-z]+\.?")
 _QUARTERS = ("", "¼", "½", "¾")
 # Below ten, a whole metre or gram is too coarse a step.
@@ -50,28 +46,6 @@ def fraction(text: str) -> float:
     return read_number(text)
 
 
-def to_base(value: float, unit: str) -> tuple[float, str]:
-    """A number in a unit word of the notation, in base units, with its dimension.
-
-    mm, cm and in are a ``length`` in mm; m and yd are ``yarn`` in m (`to_mm` where they measure
-    fabric); g and oz are a ``weight`` in g. Raises ValueError for any other word.
-    """
-    short = _short(unit)
-    if short in WEIGHT_G:
-        return value * WEIGHT_G[short], WEIGHT
-    if short in _YARN_UNITS:
-        return value * LENGTH_MM[short] / 1000.0, YARN
-    return value * LENGTH_MM[short], LENGTH
-
-
-def to_mm(value: float, unit: str) -> float:
-    """A length in any length word of the notation, m and yd too, in mm. Raises ValueError."""
-    short = _short(unit)
-    if short not in LENGTH_MM:
-        raise ValueError(f"“{unit}” is no unit of length")
-    return value * LENGTH_MM[short]
-
-
 def parse_quantity(text: str) -> Quantity:
     """Read a quantity as typed on a command line.
 
@@ -84,6 +58,8 @@ def parse_quantity(text: str) -> Quantity:
     if not text:
         raise ValueError("a quantity is missing: write a number and a unit, as in 150 cm")
     match = _QUANTITY.fullmatch(text) if len(text) <= MAX_TEXT else None
+    if match is None and _NEGATIVE.match(text):
+        raise ValueError(f"{shown} is less than nothing: a measure must be more than 0")
     if match is None:
         raise ValueError(f"“{shown}” is no quantity: write a number and a unit, as in 150 cm")
     numbers, word = match[1], match[2].strip()
@@ -114,6 +90,12 @@ def both(mm: float) -> str:
     return f"{cm(mm)} / {inches(mm)}"
 
 
+def at_least(mm: float) -> str:
+    """``2.8 cm / 1¼ in``: the next tenth of a centimetre and quarter of an inch that are enough."""
+    tenths, quarters = ceil(mm - 1e-6), ceil(mm / LENGTH_MM["in"] * 4 - 1e-6)
+    return f"{_figure(tenths / 10)} cm / {_in_quarters(quarters / 4)} in"
+
+
 def metres_and_yards(m: float) -> str:
     """``812 m / 888 yd``: whole numbers, tenths below ten."""
     return f"{_whole(m)} m / {_whole(m * 1000 / LENGTH_MM['yd'])} yd"
@@ -122,13 +104,6 @@ def metres_and_yards(m: float) -> str:
 def grams_and_ounces(g: float) -> str:
     """``100 g / 3½ oz``: whole grams, tenths below ten; quarter ounces."""
     return f"{_whole(g)} g / {_in_quarters(g / WEIGHT_G['oz'])} oz"
-
-
-def _short(unit: str) -> str:
-    try:
-        return UNIT_WORDS[unit.lower()]
-    except KeyError:
-        raise ValueError(f"“{unit}” is no unit: {', '.join(LENGTH_MM | WEIGHT_G)}") from None
 
 
 def _unit(word: str, numbers: str, shown: str) -> tuple[str, float]:

@@ -13,6 +13,7 @@ from loopwright.problem import Label
 from loopwright.record import dataclass, field
 
 _OPENING = re.compile(r"\s*(pattern|motif|piece)\b", re.IGNORECASE)
+_OFFERED = re.compile(r"^(?:write: |did you mean “)(?:pattern|motif|piece)\b", re.MULTILINE)
 _IN_PATTERN = (
     tree.LevelLine,
     tree.CareLine,
@@ -154,8 +155,16 @@ def _unread_openings(parsed: Parsed) -> list[int]:
         return []
     source = parsed.source
     read = {placed.line for placed in parsed.lines}
-    told = {source.line_column(problem.span.start)[0] for problem in parsed.problems} - read
-    return sorted((n for n in told if _OPENING.match(source.line_text(n))), reverse=True)
+    told = {source.line_column(p.span.start)[0]: p.help for p in parsed.problems}
+    return sorted(
+        (
+            n
+            for n, help in told.items()
+            # What is offered in its place may open a block where what was written does not.
+            if n not in read and (_OPENING.match(source.line_text(n)) or _OFFERED.search(help))
+        ),
+        reverse=True,
+    )
 
 
 def edge_of(lines: list[tree.Placed]) -> Edge | None:

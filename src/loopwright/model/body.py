@@ -75,10 +75,6 @@ class Body:
     span: Span
     broken: bool
 
-    @property
-    def has_markers(self) -> bool:
-        return any(s.stitch.kind == "marker" for s in words_of(self.steps))
-
 
 def words_of(steps: tuple[Step, ...]) -> list[Stitches]:
     """Every `Stitches` of some steps, each written one once, in order."""

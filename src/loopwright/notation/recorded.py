@@ -23,15 +23,16 @@ def habits_answer_Answer(given):
 
 
 def habits_answer_Reader(given):
-    def __init__(self, reads, own=UNSET):
+    def __init__(self, reads, own=UNSET, motifs=given['motifs']):
         put(self, 'reads', reads)
         put(self, 'own', given['own']() if own is UNSET else own)
+        put(self, 'motifs', motifs)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.reads, self.own) == (other.reads, other.own)
+            return (self.reads, self.own, self.motifs) == (other.reads, other.own, other.motifs)
         return NotImplemented
     def __hash__(self):
-        return hash((self.reads, self.own))
+        return hash((self.reads, self.own, self.motifs))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -212,170 +213,21 @@ def source_Source(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_Name(given):
-    def __init__(self, text, span):
-        put(self, 'text', text)
-        put(self, 'span', span)
+def tree_Placed(given):
+    def __init__(self, line, base, statement):
+        put(self, 'line', line)
+        put(self, 'base', base)
+        put(self, 'statement', statement)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.text, self.span) == (other.text, other.span)
+            return (self.line, self.base, self.statement) == (other.line, other.base, other.statement)
         return NotImplemented
     def __hash__(self):
-        return hash((self.text, self.span))
+        return hash((self.line, self.base, self.statement))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_Text(given):
-    def __init__(self, text, span):
-        put(self, 'text', text)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.text, self.span) == (other.text, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.text, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_Count(given):
-    def __init__(self, values, span):
-        put(self, 'values', values)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.values, self.span) == (other.values, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.values, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_Word(given):
-    def __init__(self, text, modifiers, span):
-        put(self, 'text', text)
-        put(self, 'modifiers', modifiers)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.text, self.modifiers, self.span) == (other.text, other.modifiers, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.text, self.modifiers, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_GroupOf(given):
-    def __init__(self, steps, times, into, span):
-        put(self, 'steps', steps)
-        put(self, 'times', times)
-        put(self, 'into', into)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.steps, self.times, self.into, self.span) == (other.steps, other.times, other.into, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.steps, self.times, self.into, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_FillOf(given):
-    def __init__(self, steps, span):
-        put(self, 'steps', steps)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.steps, self.span) == (other.steps, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.steps, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_Special(given):
-    def __init__(self, kind, count, name, span):
-        put(self, 'kind', kind)
-        put(self, 'count', count)
-        put(self, 'name', name)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.kind, self.count, self.name, self.span) == (other.kind, other.count, other.name, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.kind, self.count, self.name, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_EvenlyOf(given):
-    def __init__(self, word, count, span):
-        put(self, 'word', word)
-        put(self, 'count', count)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.word, self.count, self.span) == (other.word, other.count, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.word, self.count, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_Steps(given):
-    def __init__(self, steps, span):
-        put(self, 'steps', steps)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.steps, self.span) == (other.steps, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.steps, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_Whole(given):
-    def __init__(self, word, span):
-        put(self, 'word', word)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.word, self.span) == (other.word, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.word, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_AsRow(given):
-    def __init__(self, number, span):
-        put(self, 'number', number)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.number, self.span) == (other.number, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.number, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_Claim(given):
-    def __init__(self, sign, count, span):
-        put(self, 'sign', sign)
-        put(self, 'count', count)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.sign, self.count, self.span) == (other.sign, other.count, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.sign, self.count, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_PatternLine(given):
+def tree_header_PatternLine(given):
     def __init__(self, title, span):
         put(self, 'title', title)
         put(self, 'span', span)
@@ -388,7 +240,7 @@ def tree_PatternLine(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_TextLine(given):
+def tree_header_TextLine(given):
     def __init__(self, kind, text, span):
         put(self, 'kind', kind)
         put(self, 'text', text)
@@ -402,7 +254,7 @@ def tree_TextLine(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_LevelLine(given):
+def tree_header_LevelLine(given):
     def __init__(self, level, span):
         put(self, 'level', level)
         put(self, 'span', span)
@@ -415,7 +267,7 @@ def tree_LevelLine(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_CareLine(given):
+def tree_header_CareLine(given):
     def __init__(self, parts, span):
         put(self, 'parts', parts)
         put(self, 'span', span)
@@ -428,7 +280,7 @@ def tree_CareLine(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_SizesLine(given):
+def tree_header_SizesLine(given):
     def __init__(self, names, span):
         put(self, 'names', names)
         put(self, 'span', span)
@@ -441,7 +293,7 @@ def tree_SizesLine(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_MeasureLine(given):
+def tree_header_MeasureLine(given):
     def __init__(self, kind, quantity, span):
         put(self, 'kind', kind)
         put(self, 'quantity', quantity)
@@ -455,7 +307,7 @@ def tree_MeasureLine(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_GaugeLine(given):
+def tree_header_GaugeLine(given):
     def __init__(self, stitches, rows, over, fabric, needle, worked, blocking, span):
         put(self, 'stitches', stitches)
         put(self, 'rows', rows)
@@ -474,7 +326,7 @@ def tree_GaugeLine(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_SwatchLine(given):
+def tree_header_SwatchLine(given):
     def __init__(self, stitches, rows, weight, width, height, fabric, span):
         put(self, 'stitches', stitches)
         put(self, 'rows', rows)
@@ -492,7 +344,7 @@ def tree_SwatchLine(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_NeedleLine(given):
+def tree_header_NeedleLine(given):
     def __init__(self, kind, size, length, span):
         put(self, 'kind', kind)
         put(self, 'size', size)
@@ -507,7 +359,7 @@ def tree_NeedleLine(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_BoundLine(given):
+def tree_header_BoundLine(given):
     def __init__(self, kind, number, span):
         put(self, 'kind', kind)
         put(self, 'number', number)
@@ -521,7 +373,21 @@ def tree_BoundLine(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_YarnLine(given):
+def tree_header_JoinByLine(given):
+    def __init__(self, method, tail, span):
+        put(self, 'method', method)
+        put(self, 'tail', tail)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.method, self.tail, self.span) == (other.method, other.tail, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.method, self.tail, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_materials_YarnLine(given):
     def __init__(self, name, text, quantities, weight, fibre, span):
         put(self, 'name', name)
         put(self, 'text', text)
@@ -538,7 +404,7 @@ def tree_YarnLine(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_Stripe(given):
+def tree_materials_Stripe(given):
     def __init__(self, colour, length, span):
         put(self, 'colour', colour)
         put(self, 'length', length)
@@ -552,7 +418,7 @@ def tree_Stripe(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_ShadeLine(given):
+def tree_materials_ShadeLine(given):
     def __init__(self, name, text, yarn, colour, stripes, span):
         put(self, 'name', name)
         put(self, 'text', text)
@@ -569,7 +435,7 @@ def tree_ShadeLine(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_Feed(given):
+def tree_materials_Feed(given):
     def __init__(self, shade, half, amount, balls, span):
         put(self, 'shade', shade)
         put(self, 'half', half)
@@ -585,7 +451,7 @@ def tree_Feed(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_StrandLine(given):
+def tree_materials_StrandLine(given):
     def __init__(self, name, feeds, span):
         put(self, 'name', name)
         put(self, 'feeds', feeds)
@@ -599,7 +465,7 @@ def tree_StrandLine(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_StitchLine(given):
+def tree_materials_StitchLine(given):
     def __init__(self, name, text, takes, makes, eats, how, span):
         put(self, 'name', name)
         put(self, 'text', text)
@@ -617,7 +483,357 @@ def tree_StitchLine(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_Form(given):
+def tree_pieces_PieceLine(given):
+    def __init__(self, name, in_round, starts_ws, span):
+        put(self, 'name', name)
+        put(self, 'in_round', in_round)
+        put(self, 'starts_ws', starts_ws)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.name, self.in_round, self.starts_ws, self.span) == (other.name, other.in_round, other.starts_ws, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.name, self.in_round, self.starts_ws, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_pieces_CastOnLine(given):
+    def __init__(self, count, strand, method, span, more=given['more']):
+        put(self, 'count', count)
+        put(self, 'strand', strand)
+        put(self, 'method', method)
+        put(self, 'span', span)
+        put(self, 'more', more)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.count, self.strand, self.method, self.span, self.more) == (other.count, other.strand, other.method, other.span, other.more)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.count, self.strand, self.method, self.span, self.more))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_pieces_BindOffLine(given):
+    def __init__(self, strand, method, span):
+        put(self, 'strand', strand)
+        put(self, 'method', method)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.strand, self.method, self.span) == (other.strand, other.method, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.strand, self.method, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_pieces_Times(given):
+    def __init__(self, count, span):
+        put(self, 'count', count)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.count, self.span) == (other.count, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.count, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_pieces_ForRows(given):
+    def __init__(self, rows, span):
+        put(self, 'rows', rows)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.rows, self.span) == (other.rows, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.rows, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_pieces_ToLength(given):
+    def __init__(self, measure, sign, rows_off, measure_off, span):
+        put(self, 'measure', measure)
+        put(self, 'sign', sign)
+        put(self, 'rows_off', rows_off)
+        put(self, 'measure_off', measure_off)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.measure, self.sign, self.rows_off, self.measure_off, self.span) == (other.measure, other.sign, other.rows_off, other.measure_off, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.measure, self.sign, self.rows_off, self.measure_off, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_pieces_UntilStitches(given):
+    def __init__(self, count, span):
+        put(self, 'count', count)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.count, self.span) == (other.count, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.count, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_pieces_UntilSpent(given):
+    def __init__(self, strand, keep, span):
+        put(self, 'strand', strand)
+        put(self, 'keep', keep)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.strand, self.keep, self.span) == (other.strand, other.keep, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.strand, self.keep, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_pieces_WorkLine(given):
+    def __init__(self, motif, amount, span):
+        put(self, 'motif', motif)
+        put(self, 'amount', amount)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.motif, self.amount, self.span) == (other.motif, other.amount, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.motif, self.amount, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_pieces_JoinLine(given):
+    def __init__(self, names, span):
+        put(self, 'names', names)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.names, self.span) == (other.names, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.names, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_pieces_HoldLine(given):
+    def __init__(self, count, name, span):
+        put(self, 'count', count)
+        put(self, 'name', name)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.count, self.name, self.span) == (other.count, other.name, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.count, self.name, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_pieces_TakeLine(given):
+    def __init__(self, names, span):
+        put(self, 'names', names)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.names, self.span) == (other.names, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.names, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_pieces_PickLine(given):
+    def __init__(self, count, strand, edge, span):
+        put(self, 'count', count)
+        put(self, 'strand', strand)
+        put(self, 'edge', edge)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.count, self.strand, self.edge, self.span) == (other.count, other.strand, other.edge, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.count, self.strand, self.edge, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_pieces_LeaveLine(given):
+    def __init__(self, live, text, span):
+        put(self, 'live', live)
+        put(self, 'text', text)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.live, self.text, self.span) == (other.live, other.text, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.live, self.text, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_pieces_BeginLine(given):
+    def __init__(self, count, span):
+        put(self, 'count', count)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.count, self.span) == (other.count, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.count, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_pieces_SpreadLine(given):
+    def __init__(self, change, times, plain, over, span):
+        put(self, 'change', change)
+        put(self, 'times', times)
+        put(self, 'plain', plain)
+        put(self, 'over', over)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.change, self.times, self.plain, self.over, self.span) == (other.change, other.times, other.plain, other.over, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.change, self.times, self.plain, self.over, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_rows_Word(given):
+    def __init__(self, text, modifiers, span):
+        put(self, 'text', text)
+        put(self, 'modifiers', modifiers)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.text, self.modifiers, self.span) == (other.text, other.modifiers, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.text, self.modifiers, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_rows_GroupOf(given):
+    def __init__(self, steps, times, into, span):
+        put(self, 'steps', steps)
+        put(self, 'times', times)
+        put(self, 'into', into)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.steps, self.times, self.into, self.span) == (other.steps, other.times, other.into, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.steps, self.times, self.into, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_rows_FillOf(given):
+    def __init__(self, steps, span):
+        put(self, 'steps', steps)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.steps, self.span) == (other.steps, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.steps, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_rows_Special(given):
+    def __init__(self, kind, count, name, span):
+        put(self, 'kind', kind)
+        put(self, 'count', count)
+        put(self, 'name', name)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.kind, self.count, self.name, self.span) == (other.kind, other.count, other.name, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.kind, self.count, self.name, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_rows_EvenlyOf(given):
+    def __init__(self, word, count, span):
+        put(self, 'word', word)
+        put(self, 'count', count)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.word, self.count, self.span) == (other.word, other.count, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.word, self.count, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_rows_Steps(given):
+    def __init__(self, steps, span):
+        put(self, 'steps', steps)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.steps, self.span) == (other.steps, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.steps, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_rows_Whole(given):
+    def __init__(self, word, span):
+        put(self, 'word', word)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.word, self.span) == (other.word, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.word, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_rows_AsRow(given):
+    def __init__(self, number, span):
+        put(self, 'number', number)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.number, self.span) == (other.number, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.number, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_rows_Claim(given):
+    def __init__(self, sign, count, span):
+        put(self, 'sign', sign)
+        put(self, 'count', count)
+        put(self, 'span', span)
+    def __eq__(self, other):
+        if other.__class__ is self.__class__:
+            return (self.sign, self.count, self.span) == (other.sign, other.count, other.span)
+        return NotImplemented
+    def __hash__(self):
+        return hash((self.sign, self.count, self.span))
+    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
+
+
+def tree_rows_Form(given):
     def __init__(self, unit, fixed, span):
         put(self, 'unit', unit)
         put(self, 'fixed', fixed)
@@ -631,7 +847,7 @@ def tree_Form(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_MotifLine(given):
+def tree_rows_MotifLine(given):
     def __init__(self, name, form, starts_ws, in_round, span):
         put(self, 'name', name)
         put(self, 'form', form)
@@ -647,7 +863,7 @@ def tree_MotifLine(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_EdgeLine(given):
+def tree_rows_EdgeLine(given):
     def __init__(self, count, kind, span):
         put(self, 'count', count)
         put(self, 'kind', kind)
@@ -661,7 +877,7 @@ def tree_EdgeLine(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_RowSpan(given):
+def tree_rows_RowSpan(given):
     def __init__(self, first, last, span):
         put(self, 'first', first)
         put(self, 'last', last)
@@ -675,7 +891,7 @@ def tree_RowSpan(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_RowLine(given):
+def tree_rows_RowLine(given):
     def __init__(self, plural, round, every, numbers, strand, body, claim, span):
         put(self, 'plural', plural)
         put(self, 'round', round)
@@ -694,263 +910,48 @@ def tree_RowLine(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_PieceLine(given):
-    def __init__(self, name, in_round, starts_ws, span):
-        put(self, 'name', name)
-        put(self, 'in_round', in_round)
-        put(self, 'starts_ws', starts_ws)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.name, self.in_round, self.starts_ws, self.span) == (other.name, other.in_round, other.starts_ws, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.name, self.in_round, self.starts_ws, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_CastOnLine(given):
-    def __init__(self, count, strand, method, span, more=given['more']):
-        put(self, 'count', count)
-        put(self, 'strand', strand)
-        put(self, 'method', method)
-        put(self, 'span', span)
-        put(self, 'more', more)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.count, self.strand, self.method, self.span, self.more) == (other.count, other.strand, other.method, other.span, other.more)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.count, self.strand, self.method, self.span, self.more))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_BindOffLine(given):
-    def __init__(self, strand, method, span):
-        put(self, 'strand', strand)
-        put(self, 'method', method)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.strand, self.method, self.span) == (other.strand, other.method, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.strand, self.method, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_Times(given):
-    def __init__(self, count, span):
-        put(self, 'count', count)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.count, self.span) == (other.count, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.count, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_ForRows(given):
-    def __init__(self, rows, span):
-        put(self, 'rows', rows)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.rows, self.span) == (other.rows, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.rows, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_ToLength(given):
-    def __init__(self, measure, sign, rows_off, measure_off, span):
-        put(self, 'measure', measure)
-        put(self, 'sign', sign)
-        put(self, 'rows_off', rows_off)
-        put(self, 'measure_off', measure_off)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.measure, self.sign, self.rows_off, self.measure_off, self.span) == (other.measure, other.sign, other.rows_off, other.measure_off, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.measure, self.sign, self.rows_off, self.measure_off, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_UntilStitches(given):
-    def __init__(self, count, span):
-        put(self, 'count', count)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.count, self.span) == (other.count, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.count, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_UntilSpent(given):
-    def __init__(self, strand, keep, span):
-        put(self, 'strand', strand)
-        put(self, 'keep', keep)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.strand, self.keep, self.span) == (other.strand, other.keep, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.strand, self.keep, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_WorkLine(given):
-    def __init__(self, motif, amount, span):
-        put(self, 'motif', motif)
-        put(self, 'amount', amount)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.motif, self.amount, self.span) == (other.motif, other.amount, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.motif, self.amount, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_JoinLine(given):
-    def __init__(self, names, span):
-        put(self, 'names', names)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.names, self.span) == (other.names, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.names, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_HoldLine(given):
-    def __init__(self, count, name, span):
-        put(self, 'count', count)
-        put(self, 'name', name)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.count, self.name, self.span) == (other.count, other.name, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.count, self.name, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_TakeLine(given):
-    def __init__(self, names, span):
-        put(self, 'names', names)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.names, self.span) == (other.names, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.names, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_PickLine(given):
-    def __init__(self, count, strand, edge, span):
-        put(self, 'count', count)
-        put(self, 'strand', strand)
-        put(self, 'edge', edge)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.count, self.strand, self.edge, self.span) == (other.count, other.strand, other.edge, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.count, self.strand, self.edge, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_LeaveLine(given):
-    def __init__(self, live, text, span):
-        put(self, 'live', live)
+def tree_values_Name(given):
+    def __init__(self, text, span):
         put(self, 'text', text)
         put(self, 'span', span)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.live, self.text, self.span) == (other.live, other.text, other.span)
+            return (self.text, self.span) == (other.text, other.span)
         return NotImplemented
     def __hash__(self):
-        return hash((self.live, self.text, self.span))
+        return hash((self.text, self.span))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_BeginLine(given):
-    def __init__(self, count, span):
-        put(self, 'count', count)
+def tree_values_Text(given):
+    def __init__(self, text, span):
+        put(self, 'text', text)
         put(self, 'span', span)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.count, self.span) == (other.count, other.span)
+            return (self.text, self.span) == (other.text, other.span)
         return NotImplemented
     def __hash__(self):
-        return hash((self.count, self.span))
+        return hash((self.text, self.span))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def tree_SpreadLine(given):
-    def __init__(self, change, times, plain, over, span):
-        put(self, 'change', change)
-        put(self, 'times', times)
-        put(self, 'plain', plain)
-        put(self, 'over', over)
+def tree_values_Count(given):
+    def __init__(self, values, span):
+        put(self, 'values', values)
         put(self, 'span', span)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.change, self.times, self.plain, self.over, self.span) == (other.change, other.times, other.plain, other.over, other.span)
+            return (self.values, self.span) == (other.values, other.span)
         return NotImplemented
     def __hash__(self):
-        return hash((self.change, self.times, self.plain, self.over, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_JoinByLine(given):
-    def __init__(self, method, tail, span):
-        put(self, 'method', method)
-        put(self, 'tail', tail)
-        put(self, 'span', span)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.method, self.tail, self.span) == (other.method, other.tail, other.span)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.method, self.tail, self.span))
-    return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
-
-
-def tree_Placed(given):
-    def __init__(self, line, base, statement):
-        put(self, 'line', line)
-        put(self, 'base', base)
-        put(self, 'statement', statement)
-    def __eq__(self, other):
-        if other.__class__ is self.__class__:
-            return (self.line, self.base, self.statement) == (other.line, other.base, other.statement)
-        return NotImplemented
-    def __hash__(self):
-        return hash((self.line, self.base, self.statement))
+        return hash((self.values, self.span))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
 RECORDS = {
     "habits.answer.Answer": ("fe: message help= lines= certain=", habits_answer_Answer),
-    "habits.answer.Reader": ("fe: reads own~default_factory", habits_answer_Reader),
+    "habits.answer.Reader": ("fe: reads own~default_factory motifs=", habits_answer_Reader),
     "habits.body._Reading": ("e: text own at= habits~default_factory certain= claim=", habits_body__Reading),
     "habits.heads.Head": ("fe: text rest habits certain given=", habits_heads_Head),
     "habits.lines.LineHabit": ("fe: shape answer", habits_lines_LineHabit),
@@ -962,55 +963,55 @@ RECORDS = {
     "quantity.Quantity": ("fe: values unit span", quantity_Quantity),
     "source.Span": ("feo: start end", source_Span),
     "source.Source": ("fe: name text line_starts~repr", source_Source),
-    "tree.Name": ("fe: text span", tree_Name),
-    "tree.Text": ("fe: text span", tree_Text),
-    "tree.Count": ("fe: values span", tree_Count),
-    "tree.Word": ("fe: text modifiers span", tree_Word),
-    "tree.GroupOf": ("fe: steps times into span", tree_GroupOf),
-    "tree.FillOf": ("fe: steps span", tree_FillOf),
-    "tree.Special": ("fe: kind count name span", tree_Special),
-    "tree.EvenlyOf": ("fe: word count span", tree_EvenlyOf),
-    "tree.Steps": ("fe: steps span", tree_Steps),
-    "tree.Whole": ("fe: word span", tree_Whole),
-    "tree.AsRow": ("fe: number span", tree_AsRow),
-    "tree.Claim": ("fe: sign count span", tree_Claim),
-    "tree.PatternLine": ("fe: title span", tree_PatternLine),
-    "tree.TextLine": ("fe: kind text span", tree_TextLine),
-    "tree.LevelLine": ("fe: level span", tree_LevelLine),
-    "tree.CareLine": ("fe: parts span", tree_CareLine),
-    "tree.SizesLine": ("fe: names span", tree_SizesLine),
-    "tree.MeasureLine": ("fe: kind quantity span", tree_MeasureLine),
-    "tree.GaugeLine": ("fe: stitches rows over fabric needle worked blocking span", tree_GaugeLine),
-    "tree.SwatchLine": ("fe: stitches rows weight width height fabric span", tree_SwatchLine),
-    "tree.NeedleLine": ("fe: kind size length span", tree_NeedleLine),
-    "tree.BoundLine": ("fe: kind number span", tree_BoundLine),
-    "tree.YarnLine": ("fe: name text quantities weight fibre span", tree_YarnLine),
-    "tree.Stripe": ("fe: colour length span", tree_Stripe),
-    "tree.ShadeLine": ("fe: name text yarn colour stripes span", tree_ShadeLine),
-    "tree.Feed": ("fe: shade half amount balls span", tree_Feed),
-    "tree.StrandLine": ("fe: name feeds span", tree_StrandLine),
-    "tree.StitchLine": ("fe: name text takes makes eats how span", tree_StitchLine),
-    "tree.Form": ("fe: unit fixed span", tree_Form),
-    "tree.MotifLine": ("fe: name form starts_ws in_round span", tree_MotifLine),
-    "tree.EdgeLine": ("fe: count kind span", tree_EdgeLine),
-    "tree.RowSpan": ("fe: first last span", tree_RowSpan),
-    "tree.RowLine": ("fe: plural round every numbers strand body claim span", tree_RowLine),
-    "tree.PieceLine": ("fe: name in_round starts_ws span", tree_PieceLine),
-    "tree.CastOnLine": ("fe: count strand method span more=", tree_CastOnLine),
-    "tree.BindOffLine": ("fe: strand method span", tree_BindOffLine),
-    "tree.Times": ("fe: count span", tree_Times),
-    "tree.ForRows": ("fe: rows span", tree_ForRows),
-    "tree.ToLength": ("fe: measure sign rows_off measure_off span", tree_ToLength),
-    "tree.UntilStitches": ("fe: count span", tree_UntilStitches),
-    "tree.UntilSpent": ("fe: strand keep span", tree_UntilSpent),
-    "tree.WorkLine": ("fe: motif amount span", tree_WorkLine),
-    "tree.JoinLine": ("fe: names span", tree_JoinLine),
-    "tree.HoldLine": ("fe: count name span", tree_HoldLine),
-    "tree.TakeLine": ("fe: names span", tree_TakeLine),
-    "tree.PickLine": ("fe: count strand edge span", tree_PickLine),
-    "tree.LeaveLine": ("fe: live text span", tree_LeaveLine),
-    "tree.BeginLine": ("fe: count span", tree_BeginLine),
-    "tree.SpreadLine": ("fe: change times plain over span", tree_SpreadLine),
-    "tree.JoinByLine": ("fe: method tail span", tree_JoinByLine),
     "tree.Placed": ("fe: line base statement", tree_Placed),
+    "tree_header.PatternLine": ("fe: title span", tree_header_PatternLine),
+    "tree_header.TextLine": ("fe: kind text span", tree_header_TextLine),
+    "tree_header.LevelLine": ("fe: level span", tree_header_LevelLine),
+    "tree_header.CareLine": ("fe: parts span", tree_header_CareLine),
+    "tree_header.SizesLine": ("fe: names span", tree_header_SizesLine),
+    "tree_header.MeasureLine": ("fe: kind quantity span", tree_header_MeasureLine),
+    "tree_header.GaugeLine": ("fe: stitches rows over fabric needle worked blocking span", tree_header_GaugeLine),
+    "tree_header.SwatchLine": ("fe: stitches rows weight width height fabric span", tree_header_SwatchLine),
+    "tree_header.NeedleLine": ("fe: kind size length span", tree_header_NeedleLine),
+    "tree_header.BoundLine": ("fe: kind number span", tree_header_BoundLine),
+    "tree_header.JoinByLine": ("fe: method tail span", tree_header_JoinByLine),
+    "tree_materials.YarnLine": ("fe: name text quantities weight fibre span", tree_materials_YarnLine),
+    "tree_materials.Stripe": ("fe: colour length span", tree_materials_Stripe),
+    "tree_materials.ShadeLine": ("fe: name text yarn colour stripes span", tree_materials_ShadeLine),
+    "tree_materials.Feed": ("fe: shade half amount balls span", tree_materials_Feed),
+    "tree_materials.StrandLine": ("fe: name feeds span", tree_materials_StrandLine),
+    "tree_materials.StitchLine": ("fe: name text takes makes eats how span", tree_materials_StitchLine),
+    "tree_pieces.PieceLine": ("fe: name in_round starts_ws span", tree_pieces_PieceLine),
+    "tree_pieces.CastOnLine": ("fe: count strand method span more=", tree_pieces_CastOnLine),
+    "tree_pieces.BindOffLine": ("fe: strand method span", tree_pieces_BindOffLine),
+    "tree_pieces.Times": ("fe: count span", tree_pieces_Times),
+    "tree_pieces.ForRows": ("fe: rows span", tree_pieces_ForRows),
+    "tree_pieces.ToLength": ("fe: measure sign rows_off measure_off span", tree_pieces_ToLength),
+    "tree_pieces.UntilStitches": ("fe: count span", tree_pieces_UntilStitches),
+    "tree_pieces.UntilSpent": ("fe: strand keep span", tree_pieces_UntilSpent),
+    "tree_pieces.WorkLine": ("fe: motif amount span", tree_pieces_WorkLine),
+    "tree_pieces.JoinLine": ("fe: names span", tree_pieces_JoinLine),
+    "tree_pieces.HoldLine": ("fe: count name span", tree_pieces_HoldLine),
+    "tree_pieces.TakeLine": ("fe: names span", tree_pieces_TakeLine),
+    "tree_pieces.PickLine": ("fe: count strand edge span", tree_pieces_PickLine),
+    "tree_pieces.LeaveLine": ("fe: live text span", tree_pieces_LeaveLine),
+    "tree_pieces.BeginLine": ("fe: count span", tree_pieces_BeginLine),
+    "tree_pieces.SpreadLine": ("fe: change times plain over span", tree_pieces_SpreadLine),
+    "tree_rows.Word": ("fe: text modifiers span", tree_rows_Word),
+    "tree_rows.GroupOf": ("fe: steps times into span", tree_rows_GroupOf),
+    "tree_rows.FillOf": ("fe: steps span", tree_rows_FillOf),
+    "tree_rows.Special": ("fe: kind count name span", tree_rows_Special),
+    "tree_rows.EvenlyOf": ("fe: word count span", tree_rows_EvenlyOf),
+    "tree_rows.Steps": ("fe: steps span", tree_rows_Steps),
+    "tree_rows.Whole": ("fe: word span", tree_rows_Whole),
+    "tree_rows.AsRow": ("fe: number span", tree_rows_AsRow),
+    "tree_rows.Claim": ("fe: sign count span", tree_rows_Claim),
+    "tree_rows.Form": ("fe: unit fixed span", tree_rows_Form),
+    "tree_rows.MotifLine": ("fe: name form starts_ws in_round span", tree_rows_MotifLine),
+    "tree_rows.EdgeLine": ("fe: count kind span", tree_rows_EdgeLine),
+    "tree_rows.RowSpan": ("fe: first last span", tree_rows_RowSpan),
+    "tree_rows.RowLine": ("fe: plural round every numbers strand body claim span", tree_rows_RowLine),
+    "tree_values.Name": ("fe: text span", tree_values_Name),
+    "tree_values.Text": ("fe: text span", tree_values_Text),
+    "tree_values.Count": ("fe: values span", tree_values_Count),
 }

@@ -7,7 +7,7 @@ from typing import Any
 from loopwright.notation import tree
 from loopwright.notation.lalr import Token
 from loopwright.notation.quantity import Quantity
-from loopwright.notation.shape_values import Part, Values
+from loopwright.notation.shape_values import BALL, Part, Values
 
 
 class MaterialLines(Values):
@@ -23,7 +23,8 @@ class MaterialLines(Values):
         text = self._text(rest[0]) if isinstance(rest[0], Token) else None
         quantities = tuple(part for part in rest if isinstance(part, Quantity))
         for quantity in quantities:
-            self._missing(quantity, "g or oz, and m or yd", "100 g")
+            # The weight of a ball comes first; behind it stands its length.
+            self._missing(quantity, BALL, "200 m" if quantity is not quantities[0] else "100 g")
         found = {part.kind: part.value for part in rest if isinstance(part, Part)}
         return tree.YarnLine(
             self._name(name),

@@ -11,6 +11,9 @@ from loopwright.notation.quantity import UNIT_WORDS, Quantity, read_number
 from loopwright.notation.source import Span
 from loopwright.problem import ERROR, Problem
 
+BALL = "g or oz, and m or yd"
+"""The units of what a yarn's ball weighs and how long it is."""
+_COULD_BE = {BALL: "grams, metres", "g or oz": "grams, ounces"}
 TOO_BIG = f"Loopwright counts up to {MAX_NUMBER:,}."
 
 
@@ -127,8 +130,8 @@ class Values:
             self._slip(
                 "unit-missing",
                 "the unit is missing",
-                f"{text} could be centimetres, inches or something else: a quantity carries its "
-                f"unit ({units}).",
+                f"{text} could be {_COULD_BE.get(units, 'centimetres, inches')} or something else: "
+                f"a quantity carries its unit ({units}).",
                 quantity.span,
                 f"write {text} {example.rsplit(maxsplit=1)[-1]}, or another of these units.",
             )

@@ -20,6 +20,7 @@ _FIRST_WORD = re.compile(r"[^\W\d_][\w&-]*")
 _OWN_STITCH = re.compile(
     r"^[ \t]*stitch[ \t]+([^\W\d_]\w*)(?:[^\n]*?\btakes[ \t]+(\d+))?", re.I | re.M
 )
+_MOTIF = re.compile(r"^[ \t]*motif[ \t]+([^\W\d_][\w-]*)", re.I | re.M)
 _OWN_LOOKED_AT = 100_000  # characters of a source in which its own stitches are looked for
 
 
@@ -85,7 +86,8 @@ def _unknown_start(code: str, base: int, word: str, source: Source) -> Problem:
     close = nearest(word, LINE_WORDS)
     corrected = code[:start] + (close or "") + code[start + len(word) :]
     # A slip of one word is not to be told as a habit of print, nor the other way round.
-    slip = close is not None and reads(corrected)
+    # (“scarf flat” is nearer to a piece without its word than to “care flat”.)
+    slip = close is not None and close == one_slip(word, LINE_WORDS) and reads(corrected)
     answer = None if slip else _habit(code, source)
     if answer is not None:
         return _answered(answer, code, base, span)
@@ -141,7 +143,8 @@ def habit_reader(source: Source) -> Reader:
         match[1].lower(): int(match[2] or 1)
         for match in _OWN_STITCH.finditer(source.text, 0, _OWN_LOOKED_AT)
     }
-    return Reader(reads, own)
+    motifs = {m[1].lower() for m in _MOTIF.finditer(source.text, 0, _OWN_LOOKED_AT)}
+    return Reader(reads, own, frozenset(motifs))
 
 
 def _habit(code: str, source: Source) -> Answer | None:

@@ -10,7 +10,22 @@ from loopwright.count.walk import Walk, Worked
 from loopwright.model.body import Fill, Group, Step, Stitches, specials_of
 from loopwright.model.pattern import Motif, Pattern, Row
 from loopwright.notation.tree import Special
-from loopwright.picture.chart import Chart, ChartRow, Left, Mark, Placed, Turn
+from loopwright.picture.chart import (
+    NEVER_TURNED,
+    NO_SQUARE,
+    OFF_NEEDLE,
+    TOO_LONG,
+    TOO_LONG_ROUND,
+    TOO_WIDE,
+    TURNS_WIDE,
+    UNREAD,
+    Chart,
+    ChartRow,
+    Left,
+    Mark,
+    Placed,
+    Turn,
+)
 from loopwright.picture.columns import Cell, Columns
 from loopwright.picture.faces import NO_STITCH, TURNS, WAITING, KeyEntry, key_entry, symbol_of
 from loopwright.picture.frames import Window, frames_of
@@ -46,30 +61,31 @@ def charts_of(
     charts: list[Chart] = []
     left: list[Left] = []
     for motif in pattern.motifs:
-        made: list[Chart] = []
-        for size in sizes[: None if _sized(motif) or _turns(motif) else 1]:
-            found = chart_of(pattern, motif, walks, size)
-            if isinstance(found, Left):
-                left.append(found)
-                break
-            made.append(found)
-        if len(made) > 1 and not _sized(motif) and all(one == made[0] for one in made):
-            made = made[:1]
-        if len(sizes) > 1 and (_sized(motif) or len(made) > 1):
-            names = [pattern.sizes[size] for size in sizes]
-            made = [replace(one, size=name) for one, name in zip(made, names)]  # noqa: B905
-        charts += made
+        places = sizes[: None if _sized(motif) or _turns(motif) else 1]
+        found = [chart_of(pattern, motif, walks, size) for size in places]
+        if all(one == found[0] for one in found) and (
+            not _sized(motif) or isinstance(found[0], Left)
+        ):
+            found = found[:1]
+        elif len(sizes) > 1:
+            found = [
+                replace(one, size=pattern.sizes[size])
+                for one, size in zip(found, places, strict=True)
+            ]
+        charts += [one for one in found if isinstance(one, Chart)]
+        left += [one for one in found if isinstance(one, Left)]
     return tuple(charts), tuple(left)
 
 
 def chart_of(pattern: Pattern, motif: Motif, walks: Sequence[Walk], size: int) -> Chart | Left:
     """The chart of one motif in one size."""
+    name = motif.name.text
     if not motif.rows or any(row.body.broken for row in motif.rows):
-        return Left(motif.name.text, "a row of it cannot be read")
+        return Left(name, UNREAD)
     if len(motif.rows) > _MOST_ROWS:
-        return Left(motif.name.text, f"it has more than {_MOST_ROWS} rows")
+        return Left(name, TOO_LONG_ROUND if motif.in_round else TOO_LONG, _MOST_ROWS)
     if any(step.kind in _OFF_NEEDLE for row in motif.rows for step in specials_of(row.body.steps)):
-        return Left(motif.name.text, "a row of it holds, takes or picks up stitches")
+        return Left(name, OFF_NEEDLE)
     use = _use(motif, walks, size)
     rows = motif.rows
     if len(rows) % 2 and use.again and not use.round and not _turns(motif):
@@ -77,19 +93,17 @@ def chart_of(pattern: Pattern, motif: Motif, walks: Sequence[Walk], size: int) -
     tapes = [tape_of(row.body, size) for row in rows]
     if _turns(motif):
         ground = turning_ground(motif, tapes, use.starts, use.round)
-        reason = "its rows turn, and they fit no small number of stitches that would show them"
-        if not use.starts and not use.worked:
-            reason = "its rows turn, and no piece works them, which would show where they begin"
+        reason = TURNS_WIDE if use.starts or use.worked else NEVER_TURNED
     else:
         ground = ground_of(motif, tapes, use.round, use.count)
-        reason = "its rows fit no small number of stitches that would show them"
+        reason = TOO_WIDE
     if ground is None:
-        return Left(motif.name.text, reason)
+        return Left(name, reason)
     rows = tuple(rows[at % len(rows)] for at in range(len(ground.times)))
     try:
         return _Draughtsman(pattern, motif, rows, use, ground, size).draw()
     except ValueError:
-        return Left(motif.name.text, "a row of it holds a step that no square can show")
+        return Left(name, NO_SQUARE)
 
 
 def _turns(motif: Motif) -> bool:

@@ -79,15 +79,10 @@ class Chart:
     notes: tuple[tuple[str, int], ...] = ()
 
     @property
-    def note(self) -> str:
-        """The notes in English, as sentences; empty where there are none."""
-        return " ".join(message.format(times=times) for message, times in self.notes)
-
-    @property
-    def title(self) -> str:
-        """``Woven``, with the size where the chart is that of one size."""
+    def heading(self) -> str:
+        """``Woven``: the motif's name as a heading."""
         text = self.name.replace("-", " ").replace("_", " ")
-        return text[:1].upper() + text[1:] + (f", size {self.size}" if self.size else "")
+        return text[:1].upper() + text[1:]
 
     @property
     def word(self) -> str:
@@ -104,9 +99,30 @@ class Chart:
         return any(not row.rs for row in self.rows)
 
 
+UNREAD = "it cannot be read"
+NEVER_TURNED = "its rows turn, and no piece works them, which would show where they begin"
+TOO_LONG, TOO_LONG_ROUND = "it has more than {n} rows", "it has more than {n} rounds"
+OFF_NEEDLE = "it holds, takes or picks up stitches"
+TURNS_WIDE = "its rows turn, and they fit no small number of stitches that would show them"
+TOO_WIDE = "no small number of stitches would show it whole"
+NO_SQUARE = "it has a step that no square can show"
+LEFT_WORDS = (TOO_LONG, TOO_LONG_ROUND, OFF_NEEDLE, TURNS_WIDE, TOO_WIDE, NO_SQUARE)
+"""Why a motif that a piece works has no chart: messages."""
+
+
 @dataclass(frozen=True, slots=True)
 class Left:
-    """A motif of which no chart can be drawn, and why, in words."""
+    """A motif of which no chart can be drawn (in one size, if that is given), and why.
+
+    `message` is one of the texts above, `n` its number where it has one.
+    """
 
     name: str
-    reason: str
+    message: str
+    n: int = 0
+    size: str = ""
+
+    @property
+    def reason(self) -> str:
+        """The message in English."""
+        return self.message.format(n=self.n)

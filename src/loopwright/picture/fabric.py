@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from loopwright.count.measure import width_gauge
-from loopwright.count.walk import Walk
+from loopwright.count.walk import Walk, Worked
 from loopwright.model.pattern import Pattern
 from loopwright.picture.cloth import Cloth, cloth_of
 from loopwright.picture.palettes import Choice
 from loopwright.picture.raster import draw, png, side_by_side, view_of
+from loopwright.picture.wording import PLAIN, Wording
 from loopwright.record import dataclass
 
 _USUAL_PROPORTION = 5 / 7
@@ -42,11 +43,13 @@ def fabric_of(
     zoom: int | None = None,
     wide: int = 960,
     palette: int | None = None,
+    told: Wording = PLAIN,
 ) -> Fabric:
     """Draw a piece in one size, once for each of `choices` (none: in its own colours).
 
     `zoom` gives a corner in so many pixels a stitch; else the whole piece about `wide` pixels wide;
-    `palette` keeps the PNG to so many colours. Raises TooLarge for a piece of too many stitches.
+    `palette` keeps the PNG to so many colours, `told` says what it shows. Raises TooLarge for a
+    piece of too many stitches.
     """
     shown = list(choices) or [Choice("", {})]
     each = wide if len(shown) == 1 else max(wide * 2 // (len(shown) + 1), 240)
@@ -56,7 +59,7 @@ def fabric_of(
         cloth = cloth_of(pattern, walk, choice.colours, seed)
         view = view_of(cloth, proportion_of(pattern, walk), zoom, each)
         pictures.append((choice.name, draw(cloth, view)))
-        words = words or cloth_words(pattern, walk, cloth, zoom is not None)
+        words = words or cloth_words(pattern, walk, cloth, zoom is not None, told)
     if len(shown) > 1:
         names = [c.name or f"palette {at}" for at, c in enumerate(shown, 1)]
         words += f" Side by side in other colours: {', '.join(names)}."
@@ -64,17 +67,35 @@ def fabric_of(
     return Fabric(png(sheet, words, palette), sheet.shape[1], sheet.shape[0], words)
 
 
-def cloth_words(pattern: Pattern, walk: Walk, cloth: Cloth, corner: bool) -> str:
+def cloth_words(
+    pattern: Pattern, walk: Walk, cloth: Cloth, corner: bool, words: Wording = PLAIN
+) -> str:
     """What the picture shows, for those who do not see it."""
-    piece = walk.piece.name.text.replace("-", " ").replace("_", " ")
-    title = f" of {pattern.title.text}" if pattern.title else ""
-    size = f" in size {pattern.sizes[walk.size]}" if len(pattern.sizes) > 1 else ""
-    what = "A corner of the" if corner else "The"
-    opened = ", opened flat" if walk.piece.in_round else ""
-    head = (
-        f"{what} {piece}{title}{size} as it looks from the right side{opened}: "
-        f"{cloth.stitches} stitches at its widest, {cloth.rows} rows high."
+    if corner:
+        message = (
+            "A corner of the {piece}{title}{size} as it looks from the right side{opened}: "
+            "{stitches} at its widest, {rows} high."
+        )
+    else:
+        message = (
+            "The {piece}{title}{size} as it looks from the right side{opened}: {stitches} at its "
+            "widest, {rows} high."
+        )
+    if all(e.round for e in walk.events if isinstance(e, Worked)):
+        rows = words.many("{n} round", "{n} rounds", cloth.rows)
+    else:
+        rows = words.many("{n} row", "{n} rows", cloth.rows)
+    title, size = pattern.title, pattern.sizes[walk.size]
+    head = words.say(
+        message,
+        piece=walk.piece.name.text.replace("-", " ").replace("_", " "),
+        title=words.say(" of {title}", title=title.text) if title else "",
+        size=words.say(" in size {size}", size=size) if len(pattern.sizes) > 1 else "",
+        opened=words.text(", opened flat") if walk.piece.in_round else "",
+        stitches=words.many("{n} stitch", "{n} stitches", cloth.stitches),
+        rows=rows,
     )
+    head = f"{head[:1].upper()}{head[1:]}"
     found = []
     for place, name in enumerate(cloth.names):
         row = _first_row(cloth, place)
@@ -85,11 +106,18 @@ def cloth_words(pattern: Pattern, walk: Walk, cloth: Cloth, corner: bool) -> str
     texts: dict[str, int] = {}
     for row, name in sorted(found):
         texts.setdefault(name, row)
-    told = [
-        f"{name} from {'the cast-on edge' if row == 0 else f'row {row}'}"
-        for name, row in texts.items()
-    ]
-    return f"{head} From below upwards: {', '.join(told)}."
+    told = ", ".join(_from(name, row, walk, words) for name, row in texts.items())
+    return f"{head} {words.say('From below upwards: {shades}.', shades=told)}"
+
+
+def _from(shade: str, row: int, walk: Walk, words: Wording) -> str:
+    """Where a shade is first seen; row 0 is the cast-on edge."""
+    if row == 0:
+        return words.say("{shade} from the cast-on edge", shade=shade)
+    message = "{shade} from row {n}"
+    if walk.is_round(row):
+        message = "{shade} from round {n}"
+    return words.say(message, shade=shade, n=row)
 
 
 def _first_row(cloth: Cloth, colour: int) -> int | None:

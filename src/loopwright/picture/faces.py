@@ -34,7 +34,8 @@ class KeyEntry:
     """A line of a chart's key: the symbol, its width in cells, and what it means on each side.
 
     A side on which the symbol cannot be made has an empty meaning. `long` says how it is worked,
-    where that is not plain from the word.
+    where that is not plain from the word. `group` is what is worked into the same stitches, of an
+    entry that is no stitch.
     """
 
     symbol: str
@@ -42,6 +43,7 @@ class KeyEntry:
     rs: str
     ws: str
     long: str
+    group: Op | None = None
 
 
 @cache
@@ -97,7 +99,7 @@ def key_entry(symbol: str, op: Op | None, cells: int) -> KeyEntry:
         assert op is not None
         into = "the next stitch" if op.takes == 1 else f"the next {op.takes} stitches"
         text = f"({_inner_text(op)}) in {into}"
-        return KeyEntry(symbol, cells, text, text, "")
+        return KeyEntry(symbol, cells, text, text, "", op)
     if symbol.startswith(OWN):
         assert op is not None and op.stitch is not None
         text = symbol.removeprefix(OWN)

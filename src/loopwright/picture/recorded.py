@@ -123,15 +123,17 @@ def chart_Chart(given):
 
 
 def chart_Left(given):
-    def __init__(self, name, reason):
+    def __init__(self, name, message, n=given['n'], size=given['size']):
         put(self, 'name', name)
-        put(self, 'reason', reason)
+        put(self, 'message', message)
+        put(self, 'n', n)
+        put(self, 'size', size)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.name, self.reason) == (other.name, other.reason)
+            return (self.name, self.message, self.n, self.size) == (other.name, other.message, other.n, other.size)
         return NotImplemented
     def __hash__(self):
-        return hash((self.name, self.reason))
+        return hash((self.name, self.message, self.n, self.size))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -192,18 +194,19 @@ def fabric_Fabric(given):
 
 
 def faces_KeyEntry(given):
-    def __init__(self, symbol, cells, rs, ws, long):
+    def __init__(self, symbol, cells, rs, ws, long, group=given['group']):
         put(self, 'symbol', symbol)
         put(self, 'cells', cells)
         put(self, 'rs', rs)
         put(self, 'ws', ws)
         put(self, 'long', long)
+        put(self, 'group', group)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.symbol, self.cells, self.rs, self.ws, self.long) == (other.symbol, other.cells, other.rs, other.ws, other.long)
+            return (self.symbol, self.cells, self.rs, self.ws, self.long, self.group) == (other.symbol, other.cells, other.rs, other.ws, other.long, other.group)
         return NotImplemented
     def __hash__(self):
-        return hash((self.symbol, self.cells, self.rs, self.ws, self.long))
+        return hash((self.symbol, self.cells, self.rs, self.ws, self.long, self.group))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -392,7 +395,7 @@ def steps_Laid(given):
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
-def svg_Strip(given):
+def strips_Strip(given):
     def __init__(self, right, left, bottom, top):
         put(self, 'right', right)
         put(self, 'left', left)
@@ -488,12 +491,12 @@ RECORDS = {
     "chart.Turn": ("fe: symbol boundary wrapped", chart_Turn),
     "chart.ChartRow": ("fe: number rs strand colours placed marks blank waiting= turn=", chart_ChartRow),
     "chart.Chart": ("fe: name size round columns rows frames key start notes=", chart_Chart),
-    "chart.Left": ("fe: name reason", chart_Left),
+    "chart.Left": ("fe: name message n= size=", chart_Left),
     "cloth.Cloth": ("fe: kind main other colours names rows stitches", cloth_Cloth),
     "cloth._Sample": ("f: kind source kept eaten total", cloth__Sample),
     "columns.Cell": ("fe: op columns", columns_Cell),
     "fabric.Fabric": ("fe: png width height words", fabric_Fabric),
-    "faces.KeyEntry": ("fe: symbol cells rs ws long", faces_KeyEntry),
+    "faces.KeyEntry": ("fe: symbol cells rs ws long group=", faces_KeyEntry),
     "frames.Window": ("fe: start stop wide columns right= left=", frames_Window),
     "frames.Frame": ("fe: sides", frames_Frame),
     "frames._Choice": ("fe: right left", frames__Choice),
@@ -507,7 +510,7 @@ RECORDS = {
     "steps.Op": ("fe: stitch modifiers takes makes yarn inner=", steps_Op),
     "steps.Stretch": ("fe: index start stop unit", steps_Stretch),
     "steps.Laid": ("fe: ops stretches", steps_Laid),
-    "svg.Strip": ("fe: right left bottom top", svg_Strip),
+    "strips.Strip": ("fe: right left bottom top", strips_Strip),
     "symbols.Symbol": ("fe: lines= dots= bold= dot= line=", symbols_Symbol),
     "symbols._Pen": ("e: lines~default_factory dots~default_factory width=", symbols__Pen),
     "thread.Thread": ("fe: ends colours loop", thread_Thread),

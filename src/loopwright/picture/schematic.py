@@ -16,6 +16,7 @@ from loopwright.notation.hidden import isolated
 from loopwright.picture.outline import Outline, outline_of
 from loopwright.picture.svg import FACE, FRAME, INK, QUIET
 from loopwright.picture.symbols import number
+from loopwright.picture.wording import PLAIN, Wording
 from loopwright.record import dataclass
 
 _BOX = 50.0  # the longer side of a drawing, in its units; each is a millimetre on paper
@@ -95,36 +96,62 @@ def _measures(shown: Outline, outlines: Sequence[Outline | None]) -> tuple[Measu
     if shown.is_even:
         first = "around" if shown.around else "width"
         return (row("A", first, "lower"), row("B", "length", "height"))
+    each = "round" if shown.around else "row"
     edges = [row("A", f"{way} cast-on edge", "lower")]
     if shown.widest > max(shown.lower, shown.upper) * 1.005:
-        edges.append(row("B", f"{way} widest row", "widest"))
-    edges.append(row("BC"[len(edges) - 1], f"{way} last row", "upper"))
+        edges.append(row("B", f"{way} widest {each}", "widest"))
+    edges.append(row("BC"[len(edges) - 1], f"{way} last {each}", "upper"))
     edges.append(row("BCD"[len(edges) - 1], "length", "height"))
     return tuple(edges)
 
 
-def schematic_words(schematic: Schematic) -> str:
+def schematic_words(
+    schematic: Schematic, words: Wording = PLAIN, inches_first: bool = False
+) -> str:
     """What the drawing shows, for those who do not see it."""
-    outline = schematic.outline
-    if outline.disc:
-        shape = (
-            "a disc worked from its middle"
-            if outline.upper > outline.lower
-            else ("a disc worked towards its middle")
+    figures = words.text("; ").join(
+        words.say(
+            "{name}: {facts}",
+            name=f"{m.letter}, {words.text(m.words)}",
+            facts=words.figures(measure_text(m.mm[0], inches_first)),
         )
-    elif outline.is_even:
-        shape = "a tube" if outline.around else "a rectangle"
-    elif outline.upper > outline.lower * 1.005:
-        shape = "a shape that grows wider from the cast-on edge"
-    elif outline.upper < outline.lower * 0.995:
-        shape = "a shape that grows narrower towards the last row"
-    else:
-        shape = "a shape whose edges step in and out"
-    figures = "; ".join(
-        f"{m.letter}, {m.words}: {measure_text(m.mm[0])}" for m in schematic.measures
+        for m in schematic.measures
     )
-    size = f" in size {schematic.sizes[0]}" if len(schematic.sizes) > 1 else ""
-    return f"Schematic of {schematic.title}{size}: {shape}, to scale. {figures}."
+    size = ""
+    if len(schematic.sizes) > 1:
+        size = words.say(" in size {size}", size=schematic.sizes[0])
+    return words.say(
+        "Schematic of {title}{size}: {shape}, to scale. {figures}.",
+        title=schematic.title,
+        size=size,
+        shape=words.text(_shape(schematic.outline)),
+        figures=figures,
+    )
+
+
+SHAPES = (
+    "a disc worked from its middle",
+    "a disc worked towards its middle",
+    "a tube",
+    "a rectangle",
+    "a shape that grows wider from the cast-on edge",
+    "a shape that grows narrower towards the last row",
+    "a shape that grows narrower towards the last round",
+    "a shape whose edges step in and out",
+)
+"""The messages of `_shape`."""
+
+
+def _shape(outline: Outline) -> str:
+    if outline.disc:
+        return SHAPES[0] if outline.upper > outline.lower else SHAPES[1]
+    if outline.is_even:
+        return SHAPES[2] if outline.around else SHAPES[3]
+    if outline.upper > outline.lower * 1.005:
+        return SHAPES[4]
+    if outline.upper < outline.lower * 0.995:
+        return SHAPES[6] if outline.around else SHAPES[5]
+    return SHAPES[7]
 
 
 def measure_text(mm: float | None, inches_first: bool = False) -> str:
@@ -134,14 +161,15 @@ def measure_text(mm: float | None, inches_first: bool = False) -> str:
     return f"{inches(mm)} / {cm(mm)}" if inches_first else f"{cm(mm)} / {inches(mm)}"
 
 
-def schematic_svg(schematic: Schematic) -> str:
+def schematic_svg(schematic: Schematic, words: Wording = PLAIN, inches_first: bool = False) -> str:
     """The drawing as an ``<svg>`` element, at most about 8 cm wide and high on paper."""
+    told = schematic_words(schematic, words, inches_first)
     body, wide, high = _drawn(schematic)
     return (
         f'<svg class="schematic" xmlns="http://www.w3.org/2000/svg" role="img" '
         f'width="{number(wide)}mm" height="{number(high)}mm" '
         f'viewBox="0 0 {number(wide)} {number(high)}" font-family="{FACE}">'
-        f"<title>{escape(schematic_words(schematic))}</title>{body}</svg>"
+        f"<title>{escape(told)}</title>{body}</svg>"
     )
 
 
@@ -153,7 +181,7 @@ def _drawn(schematic: Schematic) -> tuple[str, float, float]:
     true_wide, true_high = outline.widest * part, outline.height
     scale = _BOX / max(true_wide, true_high)
     wide, high = true_wide * scale, true_high * scale
-    above = any(measure.words.endswith("last row") for measure in schematic.measures)
+    above = any(_edge(measure) == "last" for measure in schematic.measures)
     left, top = 2.0, _ROOM - 3 if above else 2.0
     middle = left + max(wide, _LEAST) / 2
     right_side = [
@@ -171,10 +199,10 @@ def _drawn(schematic: Schematic) -> tuple[str, float, float]:
             x = middle + max(wide, _LEAST) / 2 + 6
             parts.append(_upright(x, top, bottom, measure.letter))
             continue
-        edge = measure.words.rsplit(" ", 2)[-2:]
-        if edge == ["last", "row"]:
+        edge = _edge(measure)
+        if edge == "last":
             half, y = outline.upper * part * scale / 2, top - 5
-        elif edge == ["widest", "row"]:
+        elif edge == "widest":
             half = wide / 2
             place = next(h for h, w in outline.points if w == outline.widest)
             y = bottom - place * scale
@@ -183,6 +211,11 @@ def _drawn(schematic: Schematic) -> tuple[str, float, float]:
             half, y = outline.lower * part * scale / 2, bottom + 5
         parts.append(_level(middle - half, middle + half, y, measure.letter))
     return "".join(parts), middle + max(wide, _LEAST) / 2 + 11, top + high + _ROOM - 3
+
+
+def _edge(measure: Measure) -> str:
+    """``last``, ``widest`` or another word of the row (or round, or edge) that is measured."""
+    return measure.words.rsplit(" ", 2)[-2] if " " in measure.words else ""
 
 
 def _disc(schematic: Schematic) -> tuple[str, float, float]:
@@ -255,7 +288,7 @@ def schematic_sheet(title: str, schematics: Sequence[Schematic], inches_first: b
             y += 1
             parts.append(_line(6, y, line, 3.2, QUIET))
             y += 3.6
-    words = " ".join(schematic_words(schematic) for schematic in schematics)
+    words = " ".join(schematic_words(s, PLAIN, inches_first) for s in schematics)
     high = y + 8
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" role="img" width="{number(width)}mm" '

@@ -8,19 +8,11 @@ from html import escape
 from loopwright.notation.hidden import isolated
 from loopwright.picture.chart import Chart
 from loopwright.picture.faces import KeyEntry
-from loopwright.picture.svg import (
-    FACE,
-    INK,
-    QUIET,
-    cell_mm,
-    chart_svg,
-    chart_words,
-    key_square,
-    marks_of,
-    strip_words,
-    strips_of,
-)
+from loopwright.picture.strips import cell_mm, strips_of
+from loopwright.picture.svg import FACE, INK, QUIET, chart_svg, key_square, marks_of
 from loopwright.picture.symbols import number
+from loopwright.picture.turnwords import notes_of
+from loopwright.picture.words import chart_words, strip_words, title_of
 from loopwright.record import dataclass
 
 _MM = 2.4  # units of this sheet in a millimetre
@@ -64,13 +56,13 @@ def sheet_svg(title: str, charts: Sequence[Chart]) -> str:
 
 def _one(page: _Page, chart: Chart, name: str) -> None:
     page.y += 18
-    page.text(_GAP, chart.title, 11, bold=True)
+    page.text(_GAP, title_of(chart), 11, bold=True)
     page.y += 6
     for strip in strips_of(chart):
         drawn = chart_svg(chart, strip, name)
         part = strip_words(chart, strip)
         if strip.right == strip.bottom == 0:
-            part = f"{chart.note} {part}".strip()
+            part = f"{notes_of(chart)} {part}".strip()
         if part:
             page.y += 7
             page.text(_GAP, part, 7, QUIET)

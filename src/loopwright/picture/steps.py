@@ -9,9 +9,6 @@ from loopwright.model.body import Body, Fill, Group, Stitches
 from loopwright.model.stitch import Stitch
 from loopwright.record import dataclass
 
-GROUP = "into"
-MARKERS = ("pm", "sm", "rm")
-
 
 @dataclass(frozen=True, slots=True)
 class Op:

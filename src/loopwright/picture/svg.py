@@ -8,119 +8,23 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from html import escape
-from itertools import pairwise
-from math import ceil
 
 from loopwright.picture.chart import Chart, ChartRow
 from loopwright.picture.faces import INTO, NO_STITCH, TURNS, WAITING, KeyEntry
 from loopwright.picture.frames import Frame
-from loopwright.picture.ground import MOST_COLUMNS, MOST_ROWS
+from loopwright.picture.strips import Strip, cell_mm
 from loopwright.picture.symbols import BOLD, CELL, HOOK, LINE, Stroke, Symbol, number, ring, symbol
-from loopwright.picture.turnwords import turn_words
-from loopwright.record import dataclass
+from loopwright.picture.wording import PLAIN, Wording, named
+from loopwright.picture.words import chart_words
 
 INK, GRID, BLANK, FRAME, QUIET = "#1b1d1f", "#b9bfc1", "#d3d7d8", "#1d5b63", "#55595e"
 _GRID_LINE = f'fill="none" stroke="{GRID}" stroke-width="0.5"'
 FACE = "system-ui, -apple-system, 'DejaVu Sans', sans-serif"
 
-_LEAST_MM, _MOST_MM = 3.6, 4.8
-_PAGE_MM = 168.0
-_PAGE_HIGH_MM = 209.0
 _LABEL = 9.0
 _STRAND = 14.0
 _THREAD = 0.5
 """The line through stitches that wait on the needle."""
-
-
-@dataclass(frozen=True, slots=True)
-class Strip:
-    """A part of a chart that is drawn in one piece: columns and rows from (and up to, excluded)."""
-
-    right: int
-    left: int
-    bottom: int
-    top: int
-
-
-def strips_of(chart: Chart) -> tuple[Strip, ...]:
-    """The chart cut so that each part fits a page; from the right, and from the bottom.
-
-    No symbol is cut where another line can be found for the cut.
-    """
-    edges = _cuts(chart)
-    heights = _even(len(chart.rows), MOST_ROWS)
-    return tuple(
-        Strip(right, left, bottom, top)
-        for bottom, top in heights
-        for right, left in pairwise(edges)
-    )
-
-
-def _even(total: int, most: int) -> list[tuple[int, int]]:
-    parts = max(ceil(total / most), 1)
-    size = ceil(total / parts)
-    return [(at, min(at + size, total)) for at in range(0, max(total, 1), max(size, 1))]
-
-
-def _cuts(chart: Chart) -> list[int]:
-    through: set[int] = set()
-    for row in chart.rows:
-        for placed in row.placed:
-            through.update(range(placed.right + 1, placed.left + 1))
-    parts = max(ceil(chart.columns / MOST_COLUMNS), 1)
-    cuts = [0]
-    for part in range(1, parts):
-        wanted = round(chart.columns * part / parts)
-        near = sorted(range(max(cuts[-1] + 1, wanted - 12), wanted + 1), key=lambda n: wanted - n)
-        cuts.append(next((n for n in near if n not in through), wanted))
-    return [*cuts, chart.columns]
-
-
-def extent(chart: Chart, strip: Strip) -> tuple[tuple[int, int] | None, tuple[int, int] | None]:
-    """The first and the last row of a strip, and its squares from the right; None for all."""
-    rows = squares = None
-    if strip.top - strip.bottom < len(chart.rows):
-        rows = (strip.bottom + 1, strip.top)
-    if strip.left - strip.right < chart.columns:
-        squares = (strip.right + 1, strip.left)
-    return rows, squares
-
-
-def strip_words(chart: Chart, strip: Strip) -> str:
-    """Which part of a chart a strip is; empty where it is the whole of it."""
-    rows, squares = extent(chart, strip)
-    told = f"{chart.word}s {rows[0]}–{rows[1]}" if rows else ""
-    if squares is None:
-        return told
-    across = f"quares {squares[0]}–{squares[1]} from the right"
-    return f"{told}, s{across}" if told else f"S{across}"
-
-
-def cell_mm(chart: Chart) -> float:
-    """The side of a square in millimetres, the same in all strips of a chart."""
-    strips = strips_of(chart)
-    widest = max(strip.left - strip.right for strip in strips)
-    highest = max(strip.top - strip.bottom for strip in strips)
-    fits = min(_PAGE_MM / (widest + 5), _PAGE_HIGH_MM / highest)
-    return min(max(fits, _LEAST_MM), _MOST_MM)
-
-
-def chart_words(chart: Chart) -> str:
-    """What the chart shows, for those who do not see it."""
-    rows = f"{len(chart.rows)} {'rounds' if chart.round else 'rows'}"
-    if len(chart.rows) == 1:
-        rows = rows[:-1]
-    if chart.sided:
-        sides = "wrong-side rows at the left"
-    else:
-        sides = "all worked on the right side" if chart.round else "wrong-side rows at the left"
-    unsaid = (NO_STITCH, WAITING)
-    names = dict.fromkeys(entry.rs or entry.ws for entry in chart.key if entry.symbol not in unsaid)
-    return (
-        f"Chart of {chart.title}: {rows}, {chart.columns} squares wide, seen from the right side, "
-        f"{sides}. It shows {', '.join(names)}. {turn_words(chart)}"
-        "The rows are written out in words too."
-    )
 
 
 def marks_of(chart: Chart) -> dict[str, int]:
@@ -143,15 +47,15 @@ def chart_svg(chart: Chart, strip: Strip, name: str, title: str | None = None) -
     return _Sheet(chart, strip, name).svg(title or chart_words(chart), cell_mm(chart) / CELL)
 
 
-def key_svg(entry: KeyEntry, mark: int = 0, mm: float = 4.8) -> str:
+def key_svg(entry: KeyEntry, mark: int = 0, mm: float = 4.8, words: Wording = PLAIN) -> str:
     """The square of a key's entry as an ``<svg>`` element; its alternative text is the meaning."""
     width = CELL * entry.cells
-    words = entry.rs or entry.ws
+    told = words.say("Symbol for {name}", name=named(entry, words))
     scale = mm / CELL
     return (
         f'<svg class="symbol" xmlns="http://www.w3.org/2000/svg" role="img" '
         f'width="{number((width + 1) * scale)}mm" height="{number(11 * scale)}mm" '
-        f'viewBox="-0.5 -0.5 {number(width + 1)} 11"><title>{escape(f"Symbol for {words}")}</title>'
+        f'viewBox="-0.5 -0.5 {number(width + 1)} 11"><title>{escape(told)}</title>'
         f"{key_square(entry, 0, 0, mark)}</svg>"
     )
 

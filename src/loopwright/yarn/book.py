@@ -153,7 +153,7 @@ class _Book:
         named = [i for i, entry in enumerate(chunk.entries) if entry.row.strand is not None]
         if named and named[0] > 0 and chunk.reps > 1:
             # The first rows take over the strand before them only the first time.
-            once = replace(chunk, reps=1, part=0)
+            once = replace(chunk, reps=1)
             rest = replace(chunk, reps=chunk.reps - 1)
             first = event.first_row
             return self._chunk(place, event, once, first, 0) and self._chunk(
@@ -190,7 +190,7 @@ class _Book:
                     first,
                     tuple(rows),
                     chunk.reps,
-                    chunk.part,
+                    event,
                 )
             )
         return True

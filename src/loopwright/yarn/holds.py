@@ -79,9 +79,7 @@ def _used(size: SizeYarn, key: str | None) -> dict[int, tuple[int, int]]:
         else:
             lines = [i for i, row in enumerate(part.rows) if row.strand == key]
             first = part.first + lines[0]
-            whole = part.part if part.part else len(part.rows)
-            inside = [i for i in lines if i < whole] or lines
-            last = part.last - whole + 1 + inside[-1]
+            last = part.last - len(part.rows) + 1 + lines[-1]
         low, high = found.get(part.piece, (first, last))
         found[part.piece] = (min(low, first), max(high, last))
     return found

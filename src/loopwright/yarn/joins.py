@@ -21,7 +21,8 @@ class Join:
     `run` is the place of the old ball's run among the feeds, `spot` where its last stitch is;
     `old` and `new` are shades. `left_grams` is what is left of the old ball, its tail cut (None:
     not known), `row_grams` what it weighs when the row before is done. `earliest` and `latest`
-    are the places at the ends of the range; `metres` is what the strand has eaten by then.
+    are the places at the ends of the range; `metres` is what the strand has eaten by then;
+    `round_before` tells that the row before is a round.
     """
 
     strand: str | None
@@ -35,6 +36,7 @@ class Join:
     metres: float
     earliest: Spot | None = None
     latest: Spot | None = None
+    round_before: bool = False
 
     @property
     def changes_shade(self) -> bool:
@@ -175,6 +177,7 @@ class _Eater:
                 reach,
                 self.ledger.spot(self.strand, reach / (1 + spread)),
                 self.ledger.spot(self.strand, reach / (1 - spread)),
+                self.ledger.is_round(spot.piece, max(spot.row - 1, 1)),
             )
         )
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 from bisect import bisect_right
 
 from loopwright.count.repeat import Entry
+from loopwright.count.walk import Worked
 from loopwright.model.pattern import Motif, Piece, Row
 from loopwright.record import dataclass
 from loopwright.yarn.place import stitch_at
@@ -69,9 +70,9 @@ class RowYarn:
 
 @dataclass(frozen=True, slots=True)
 class Rows:
-    """`rows` worked `reps` times and then the first `part` of them, from row `first` on.
+    """`rows` worked `reps` times, from row `first` on.
 
-    `item` is the place of the line in its piece.
+    `item` is the place of the line in its piece, `event` the rows as the walk worked them.
     """
 
     piece: int
@@ -80,11 +81,15 @@ class Rows:
     first: int
     rows: tuple[RowYarn, ...]
     reps: int
-    part: int
+    event: Worked
+
+    def is_round(self, row: int) -> bool:
+        """Whether a row, by its number in the piece, goes all the way round."""
+        return self.event.is_round(row - self.event.first_row)
 
     @property
     def count(self) -> int:
-        return len(self.rows) * self.reps + self.part
+        return len(self.rows) * self.reps
 
     @property
     def last(self) -> int:
@@ -134,7 +139,7 @@ class Spot:
     `where` is ``row``, ``cast-on``, ``bind-off`` or ``end``; `row` is then the row before it.
     `stitches` is what the row (or edge) has, `before` the strand's yarn up to the row's start and
     `into` the yarn of the row before the spot. `part` and `line` lead back to the part, `k` is the
-    repeat.
+    repeat; `round` tells that `row` is a round.
     """
 
     where: str
@@ -147,6 +152,7 @@ class Spot:
     part: int
     line: int = 0
     k: int = 0
+    round: bool = False
 
 
 class Ledger:
@@ -225,14 +231,24 @@ class Ledger:
         left = metres - before
         if isinstance(part, Lump):
             stitch = int(part.stitches * left / part.metres) if part.metres else 0
-            return Spot(part.kind, part.piece, part.row, stitch, part.stitches, before, left, place)
+            return Spot(
+                part.kind,
+                part.piece,
+                part.row,
+                stitch,
+                part.stitches,
+                before,
+                left,
+                place,
+                round=self.is_round(part.piece, part.row),
+            )
         k = part.repeats_within(strand, left)
         fixed, unit = part.series(strand)
         done = fixed * k + unit * (k * (k - 1) / 2)
         left, before = max(left - done, 0.0), before + done
         last = None
         for line, row in enumerate(part.rows):
-            if row.strand != strand or (k >= part.reps and line >= part.part):
+            if row.strand != strand:
                 continue
             need = row.metres(k)
             last = (line, row, need)
@@ -250,7 +266,27 @@ class Ledger:
         )
         number = part.first + k * len(part.rows) + line
         return Spot(
-            "row", part.piece, number, stitch, row.stitches(k), before, left, place, line, k
+            "row",
+            part.piece,
+            number,
+            stitch,
+            row.stitches(k),
+            before,
+            left,
+            place,
+            line,
+            k,
+            part.is_round(number),
+        )
+
+    def is_round(self, piece: int, row: int) -> bool:
+        """Whether a row of a piece goes all the way round; False where there is none."""
+        return any(
+            isinstance(part, Rows)
+            and part.piece == piece
+            and part.first <= row <= part.last
+            and part.is_round(row)
+            for part in self.parts
         )
 
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 from math import sqrt
 
 from loopwright.facts.amounts import estimate
-from loopwright.facts.loops import loop_constants
 from loopwright.model.pattern import Gauge, Motif, Pattern, PieceRow, Swatch, Work, Yarn
 from loopwright.record import dataclass
 from loopwright.yarn.fabric import (
@@ -41,11 +40,6 @@ def munden_loop(gauge: Gauge, ks: float, worked: float = 1.0) -> float:
     side = gauge.over.metres()
     density = (gauge.stitches / side) * (gauge.rows / side) * worked
     return sqrt(ks / density)
-
-
-def washed_ks() -> float:
-    """The stitch-density constant of plain wool knit in the washed (wet-relaxed) state."""
-    return loop_constants("plain knit", "wet relaxed").ks
 
 
 class Loops:

@@ -137,9 +137,14 @@ def _join_sentence(
     if all(join.spot.where != "row" for join in there):
         where = _place_text(first.spot.where, words)
     elif all(join.spot.stitch == 0 for join in there):
-        where = words.say("at the start of Row {row}", row=rows)
+        message = "at the start of Row {row}"
+        if all(join.spot.round for join in there):
+            message = "at the start of Round {row}"
+        where = words.say(message, row=rows)
     else:
         message = "in Row {row}, after {stitches} stitches"
+        if all(join.spot.round for join in there):
+            message = "in Round {row}, after {stitches} stitches"
         where = words.say(message, row=rows, stitches=stitches)
     tail = f"{inches(first.tail * 1000)} / {cm(first.tail * 1000)}"
     if not inches_first:
@@ -164,13 +169,23 @@ def _join_sentence(
         before = _sized(note.joins, lambda join: words.grouped(max(join.spot.row - 1, 0)), apart)
         weight = _sized(note.joins, lambda join: f"{join.row_grams or 0:.0f}", apart)
         left = _sized(note.joins, lambda join: f"{join.left_grams or 0:.0f}", apart)
+        rounds = all(join.round_before for join in there)
         if left != weight:
             message = (
                 " After Row {row} the scale should show {grams} of {old}; put the ball by at "
                 "{left}."
             )
+            if rounds:
+                message = (
+                    " After Round {row} the scale should show {grams} of {old}; put the ball by "
+                    "at {left}."
+                )
         else:
             message = " After Row {row} the scale should show {grams} of {old}; put that ball by."
+            if rounds:
+                message = (
+                    " After Round {row} the scale should show {grams} of {old}; put that ball by."
+                )
         grams, kept = words.figures(f"{weight} g"), words.figures(f"{left} g")
         said += words.say(message, row=before, grams=grams, old=old, left=kept)
     return said

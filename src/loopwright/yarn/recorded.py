@@ -102,7 +102,7 @@ def holds_Meeting(given):
 
 
 def joins_Join(given):
-    def __init__(self, strand, run, spot, old, new, tail, left_grams, row_grams, metres, earliest=given['earliest'], latest=given['latest']):
+    def __init__(self, strand, run, spot, old, new, tail, left_grams, row_grams, metres, earliest=given['earliest'], latest=given['latest'], round_before=given['round_before']):
         put(self, 'strand', strand)
         put(self, 'run', run)
         put(self, 'spot', spot)
@@ -114,12 +114,13 @@ def joins_Join(given):
         put(self, 'metres', metres)
         put(self, 'earliest', earliest)
         put(self, 'latest', latest)
+        put(self, 'round_before', round_before)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.strand, self.run, self.spot, self.old, self.new, self.tail, self.left_grams, self.row_grams, self.metres, self.earliest, self.latest) == (other.strand, other.run, other.spot, other.old, other.new, other.tail, other.left_grams, other.row_grams, other.metres, other.earliest, other.latest)
+            return (self.strand, self.run, self.spot, self.old, self.new, self.tail, self.left_grams, self.row_grams, self.metres, self.earliest, self.latest, self.round_before) == (other.strand, other.run, other.spot, other.old, other.new, other.tail, other.left_grams, other.row_grams, other.metres, other.earliest, other.latest, other.round_before)
         return NotImplemented
     def __hash__(self):
-        return hash((self.strand, self.run, self.spot, self.old, self.new, self.tail, self.left_grams, self.row_grams, self.metres, self.earliest, self.latest))
+        return hash((self.strand, self.run, self.spot, self.old, self.new, self.tail, self.left_grams, self.row_grams, self.metres, self.earliest, self.latest, self.round_before))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -189,25 +190,25 @@ def ledger_RowYarn(given):
 
 
 def ledger_Rows(given):
-    def __init__(self, piece, item, motif, first, rows, reps, part):
+    def __init__(self, piece, item, motif, first, rows, reps, event):
         put(self, 'piece', piece)
         put(self, 'item', item)
         put(self, 'motif', motif)
         put(self, 'first', first)
         put(self, 'rows', rows)
         put(self, 'reps', reps)
-        put(self, 'part', part)
+        put(self, 'event', event)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.piece, self.item, self.motif, self.first, self.rows, self.reps, self.part) == (other.piece, other.item, other.motif, other.first, other.rows, other.reps, other.part)
+            return (self.piece, self.item, self.motif, self.first, self.rows, self.reps, self.event) == (other.piece, other.item, other.motif, other.first, other.rows, other.reps, other.event)
         return NotImplemented
     def __hash__(self):
-        return hash((self.piece, self.item, self.motif, self.first, self.rows, self.reps, self.part))
+        return hash((self.piece, self.item, self.motif, self.first, self.rows, self.reps, self.event))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
 def ledger_Spot(given):
-    def __init__(self, where, piece, row, stitch, stitches, before, into, part, line=given['line'], k=given['k']):
+    def __init__(self, where, piece, row, stitch, stitches, before, into, part, line=given['line'], k=given['k'], round=given['round']):
         put(self, 'where', where)
         put(self, 'piece', piece)
         put(self, 'row', row)
@@ -218,12 +219,13 @@ def ledger_Spot(given):
         put(self, 'part', part)
         put(self, 'line', line)
         put(self, 'k', k)
+        put(self, 'round', round)
     def __eq__(self, other):
         if other.__class__ is self.__class__:
-            return (self.where, self.piece, self.row, self.stitch, self.stitches, self.before, self.into, self.part, self.line, self.k) == (other.where, other.piece, other.row, other.stitch, other.stitches, other.before, other.into, other.part, other.line, other.k)
+            return (self.where, self.piece, self.row, self.stitch, self.stitches, self.before, self.into, self.part, self.line, self.k, self.round) == (other.where, other.piece, other.row, other.stitch, other.stitches, other.before, other.into, other.part, other.line, other.k, other.round)
         return NotImplemented
     def __hash__(self):
-        return hash((self.where, self.piece, self.row, self.stitch, self.stitches, self.before, self.into, self.part, self.line, self.k))
+        return hash((self.where, self.piece, self.row, self.stitch, self.stitches, self.before, self.into, self.part, self.line, self.k, self.round))
     return {'__init__': __init__, '__eq__': __eq__, '__hash__': __hash__}
 
 
@@ -471,13 +473,13 @@ RECORDS = {
     "feed.Ends": ("fe: name tail worked_back at_edge", feed_Ends),
     "holds.Hold": ("fe: strand shade feed piece first last", holds_Hold),
     "holds.Meeting": ("fe: one other first last", holds_Meeting),
-    "joins.Join": ("fe: strand run spot old new tail left_grams row_grams metres earliest= latest=", joins_Join),
+    "joins.Join": ("fe: strand run spot old new tail left_grams row_grams metres earliest= latest= round_before=", joins_Join),
     "joins.Short": ("fe: shade spot metres", joins_Short),
     "joins.Eaten": ("fe: strand joins used need joined short", joins_Eaten),
     "ledger.Lump": ("fe: kind piece row strand metres stitches=", ledger_Lump),
     "ledger.RowYarn": ("fe: strand fixed unit entry shift loop", ledger_RowYarn),
-    "ledger.Rows": ("fe: piece item motif first rows reps part", ledger_Rows),
-    "ledger.Spot": ("fe: where piece row stitch stitches before into part line= k=", ledger_Spot),
+    "ledger.Rows": ("fe: piece item motif first rows reps event", ledger_Rows),
+    "ledger.Spot": ("fe: where piece row stitch stitches before into part line= k= round=", ledger_Spot),
     "loop.Loop": ("fe: metres ground spread fabric", loop_Loop),
     "notes.JoinNote": ("fe: strand item joins", notes_JoinNote),
     "plan.Stock": ("fe: shade balls ball_metres colour", plan_Stock),

@@ -154,7 +154,7 @@ class _Finder:
         now = walk.cast_on or 0
         from loopwright.count.solve import counts_for
 
-        counts = counts_for(self.pattern, walk.piece, walk.size, self.tapes)
+        counts = counts_for(walk.piece, walk.size, self.tapes)
         size = walk.size
 
         def lasts(count: int) -> bool | None:

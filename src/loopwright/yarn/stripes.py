@@ -10,8 +10,6 @@ from loopwright.record import dataclass
 from loopwright.yarn.ledger import Rows
 from loopwright.yarn.report import SizeYarn
 
-TYPICAL = 0
-
 
 @dataclass(frozen=True, slots=True)
 class StripeFall:
@@ -34,34 +32,6 @@ class StripeFall:
 def repeat_metres(shade: Shade) -> float:
     """The metres after which the colours of a shade begin again; 0 where it has no stripes."""
     return sum(stripe.length.metres() for stripe in shade.stripes if stripe.length.is_length)
-
-
-def colour_at(shade: Shade, metres: float) -> str:
-    """The #rrggbb colour at a place along the ball. Raises ValueError where it has no stripes."""
-    whole = repeat_metres(shade)
-    if whole <= 0:
-        raise ValueError(f"{shade.name.text} has no stripes")
-    left = metres % whole
-    for stripe, code in zip(shade.stripes, shade.colours, strict=True):
-        left -= stripe.length.metres()
-        if left < 0:
-            return code
-    return shade.colours[-1]
-
-
-def start_of(shade: Shade, ball: int = 0, seed: int = TYPICAL) -> float:
-    """Where along its repeat a ball begins, in metres.
-
-    Nobody knows before the ball is opened. The typical one (seed 0) begins with its first
-    colour; any other seed gives a start of its own, the same on every machine.
-    """
-    if seed == TYPICAL:
-        return 0.0
-    mixed = (seed * 0x9E3779B97F4A7C15 + (ball + 1) * 0xBF58476D1CE4E5B9) & (2**64 - 1)
-    for letter in shade.name.key:
-        mixed = ((mixed ^ ord(letter)) * 0x100000001B3) & (2**64 - 1)
-    mixed ^= mixed >> 31
-    return (mixed % 1_000_003) / 1_000_003 * repeat_metres(shade)
 
 
 def stripe_falls(pattern: Pattern, size: SizeYarn) -> Iterator[StripeFall]:

@@ -161,7 +161,8 @@ def rows_text(
             head = piece.name.text
             if len(pattern.sizes) > 1:
                 head += f", size {size.name}"
-            yield f"{head}\n{'row':>9} {'strand':<10}{'metres':>9}{'total m':>11}{'total g':>10}\n"
+            one = "round" if walk.is_round(1) else "row"
+            yield f"{head}\n{one:>9} {'strand':<10}{'metres':>9}{'total m':>11}{'total g':>10}\n"
             for row in walk.listed(first):
                 if last is not None and row.row > last:
                     break
@@ -173,7 +174,7 @@ def _row_text(size: SizeYarn, place: int, row: ListedRow) -> str:
     key = strand_in(size.ledger, place, row.row)
     strand = size.strand(key)
     total = size.ledger.through(key, place, row.row)
-    took = row_metres(size.ledger, key, place, row.row)
+    took = row_metres(size.ledger, place, row.row)
     weight = "–"
     if strand is not None and strand.grams is not None and strand.metres > 0:
         weight = grams(total * strand.grams / strand.metres)
@@ -189,7 +190,7 @@ def strand_in(ledger: Ledger, piece: int, row: int) -> str | None:
     return None
 
 
-def row_metres(ledger: Ledger, strand: str | None, piece: int, row: int) -> float:
+def row_metres(ledger: Ledger, piece: int, row: int) -> float:
     """What a row alone takes, in metres."""
     for part in ledger.parts:
         if isinstance(part, Rows) and part.piece == piece and part.first <= row <= part.last:
@@ -216,7 +217,7 @@ def rows_json(
                     {
                         "row": row.row,
                         "strand": strand.name if strand is not None else None,
-                        "metres": round(row_metres(size.ledger, key, place, row.row), 3),
+                        "metres": round(row_metres(size.ledger, place, row.row), 3),
                         "total_metres": round(size.ledger.through(key, place, row.row), 2),
                     }
                 )

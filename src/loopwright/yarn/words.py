@@ -46,27 +46,34 @@ def spot_text(spot: Spot) -> str:
         return f"while picking up, after {spot.stitch:,} of {spot.stitches:,} stitches"
     if spot.where == "bind-off":
         return f"in the bind-off, after {spot.stitch:,} of {spot.stitches:,} stitches"
+    row = _row(spot)
     if spot.where == "end":
-        return f"at the end that is woven in, after row {spot.row:,}"
+        return f"at the end that is woven in, after {row}"
     if spot.stitch == 0:
-        return f"at the start of row {spot.row:,}"
-    return f"in row {spot.row:,}, after {spot.stitch:,} of {spot.stitches:,} stitches"
+        return f"at the start of {row}"
+    return f"in {row}, after {spot.stitch:,} of {spot.stitches:,} stitches"
+
+
+def _row(spot: Spot) -> str:
+    """``row 38``, or ``round 38`` where it is one."""
+    return f"{'round' if spot.round else 'row'} {spot.row:,}"
 
 
 def join_text(join: Join) -> str:
     """Where a join falls and by which weight a maker steers to it."""
-    low = join.earliest.row if join.earliest is not None else None
-    high = join.latest.row if join.latest is not None else None
+    low, high = join.earliest, join.latest
     if low is not None and high is not None:
-        where = f" (rows {low:,} to {high:,} within the range)"
+        rows = "rounds" if low.round and high.round else "rows"
+        where = f" ({rows} {low.row:,} to {high.row:,} within the range)"
     elif low is not None:
-        where = f" (from row {low:,} on, within the range)"
+        where = f" (from {_row(low)} on, within the range)"
     else:
         where = ""
     text = f"{spot_text(join.spot)}{where}"
     if join.row_grams is not None and join.left_grams is not None and join.leaves_some:
         text += (
-            f"; {grams(join.row_grams)} are left when row {max(join.spot.row - 1, 0):,} is done, "
+            f"; {grams(join.row_grams)} are left when "
+            f"{'round' if join.round_before else 'row'} {max(join.spot.row - 1, 0):,} is done, "
             f"put the ball by at {grams(join.left_grams)}"
         )
     return text

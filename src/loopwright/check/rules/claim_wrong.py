@@ -66,9 +66,9 @@ def _fix(context: Context, finding: Finding) -> Fix | None:
             if walk.size == size
             for event in walk.events
             if (chunk := getattr(event, "chunk", None)) is not None
-            for index, entry in enumerate(chunk.entries)
+            for entry in chunk.entries
             if entry.row is row
-            for value in _left(entry, chunk.reps + (index < chunk.part), bool(sign))
+            for value in _left(entry, chunk.reps, bool(sign))
         }
         if len(found) != 1:
             return None

@@ -76,7 +76,7 @@ def _check(
                 said.add(row.place)
                 sure = _others_keep(edge, rows, item, count)
                 seed = _seed_wanted(item, place, count, size, phases)
-                yield _problem(context, edge, item, place, count, size, name, seed, sure)
+                yield _problem(edge, item, place, count, size, name, seed, sure)
                 break
 
 
@@ -121,7 +121,6 @@ def _seed_wanted(item: EdgeRow, place: str, count: int, size: int, phases: dict[
 
 
 def _problem(
-    context: Context,
     edge: Edge,
     item: EdgeRow,
     place: str,
@@ -142,7 +141,7 @@ def _problem(
     does = f"{verb} with {' '.join(shown)}"
     help = f"work {_WANT.get(edge.kind, '')}."
     if edge.kind == "slipped":
-        does, help = _slipped(item, count, size, does)
+        does, help = _slipped(item, size, does)
     elif edge.kind == "seed":
         help = f"{verb.removesuffix('s')} it with {seed}, against the row below."
     else:
@@ -163,7 +162,7 @@ def _problem(
     )
 
 
-def _slipped(item: EdgeRow, count: int, size: int, does: str) -> tuple[str, str]:
+def _slipped(item: EdgeRow, size: int, does: str) -> tuple[str, str]:
     """What a row does at both its ends, where both or neither of them is slipped."""
     first, last = (outer(item.row.body.steps, 1, size, end) for end in (False, True))
     ends = [items[0].sign if items else "nothing" for items in (first, last)]

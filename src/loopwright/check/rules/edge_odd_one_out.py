@@ -16,10 +16,10 @@ _KINDS = ("garter", "slipped", "stockinette")
 def check(context: Context) -> Iterator[Problem]:
     for motif in context.pattern.motifs:
         if motif.edge is None and not motif.in_round and len(motif.rows) >= 4:
-            yield from _look(context, motif)
+            yield from _look(motif)
 
 
-def _look(context: Context, motif: Motif) -> Iterator[Problem]:
+def _look(motif: Motif) -> Iterator[Problem]:
     if any(row.body.broken for row in motif.rows):
         return
     distinct: dict[tuple[int, bool], EdgeRow] = {}

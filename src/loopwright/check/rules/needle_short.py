@@ -52,8 +52,7 @@ def _held(walk: Walk, flat: bool, choose: Callable[[int, int], int], gauge: Gaug
         length = len(event.chunk.entries)
         for index, entry in enumerate(event.chunk.entries):
             # Counts run evenly, so the first and the last repeat hold the extremes.
-            last = event.chunk.reps - (0 if index < event.chunk.part else 1)
-            for repeat in {0, max(last, 0)}:
+            for repeat in {0, event.chunk.reps - 1}:
                 row = event.first_row + repeat * length + index
                 here = (entry.start.at(repeat), row)
                 if best is None or choose(here[0], best[0]) != best[0]:

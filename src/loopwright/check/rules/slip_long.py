@@ -81,11 +81,9 @@ def _runs(walk: Walk, slipping: set[int], enough: int) -> Iterator[_Run]:
                 own, head = [], event
             own += rows * min(event.rows, enough)
             continue
-        if event.chunk.part:
-            rows = rows[: event.chunk.part] if event.chunk.reps == 0 else rows
         if not any(id(row.body) in slipping for row in rows):
             continue
-        reps = min(max(event.chunk.reps, 1), -(-enough // len(rows)) + 1)
+        reps = min(event.chunk.reps, -(-enough // len(rows)) + 1)
         yield _Run(rows, event.motif, reps, start, event.rs, event.round)
     if head is not None:
         yield from _own(own, head, slipping)

@@ -42,6 +42,17 @@ _HABITS: dict[str, str] = {
     "then": "steps follow one another without “then”.",
     "twice": "write “(k1 p1) x2”.",
     "times": "write “(k1 p1) x4”.",
+    **dict.fromkeys(
+        ("stockinette", "stocking", "stst", "st-st"),
+        "right-side rows are “knit” and wrong-side rows “purl”: a motif with “row 1: knit” and "
+        "“row 2: purl”.",
+    ),
+    "etc": "what is repeated stands between two stars: “* k1 p1 *”.",
+    "garter": "every row is “knit”: “rows 4: knit”.",
+    "rib": "write the stitches of the rib: “* k2 p2 *”, and a row for each side.",
+    "ribbing": "write the stitches of the rib: “* k2 p2 *”, and a row for each side.",
+    "seed": "write the stitches out: “* k1 p1 *” in one row and “* p1 k1 *” in the next.",
+    "moss": "write the stitches out: “* k1 p1 *” in one row and “* p1 k1 *” in the next.",
     "mc": "name the strand at the head of the row: “row 1 in A: …”.",
     "cc": "name the strand at the head of the row: “row 1 in B: …”.",
 }

@@ -106,75 +106,81 @@ def root(context, missing=missing):
         def t_15(*unused):
             raise TemplateRuntimeError("No filter named 'reads_first' found.")
     try:
-        t_16 = environment.filters['selectattr']
+        t_16 = environment.filters['safe']
     except KeyError:
         @internalcode
         def t_16(*unused):
-            raise TemplateRuntimeError("No filter named 'selectattr' found.")
+            raise TemplateRuntimeError("No filter named 'safe' found.")
     try:
-        t_17 = environment.filters['shade_columns']
+        t_17 = environment.filters['selectattr']
     except KeyError:
         @internalcode
         def t_17(*unused):
-            raise TemplateRuntimeError("No filter named 'shade_columns' found.")
+            raise TemplateRuntimeError("No filter named 'selectattr' found.")
     try:
-        t_18 = environment.filters['soft']
+        t_18 = environment.filters['shade_columns']
     except KeyError:
         @internalcode
         def t_18(*unused):
-            raise TemplateRuntimeError("No filter named 'soft' found.")
+            raise TemplateRuntimeError("No filter named 'shade_columns' found.")
     try:
-        t_19 = environment.filters['strand_column']
+        t_19 = environment.filters['soft']
     except KeyError:
         @internalcode
         def t_19(*unused):
-            raise TemplateRuntimeError("No filter named 'strand_column' found.")
+            raise TemplateRuntimeError("No filter named 'soft' found.")
     try:
-        t_20 = environment.filters['tagged']
+        t_20 = environment.filters['strand_column']
     except KeyError:
         @internalcode
         def t_20(*unused):
-            raise TemplateRuntimeError("No filter named 'tagged' found.")
+            raise TemplateRuntimeError("No filter named 'strand_column' found.")
     try:
-        t_21 = environment.filters['tens']
+        t_21 = environment.filters['tagged']
     except KeyError:
         @internalcode
         def t_21(*unused):
-            raise TemplateRuntimeError("No filter named 'tens' found.")
+            raise TemplateRuntimeError("No filter named 'tagged' found.")
     try:
-        t_22 = environment.filters['ticks']
+        t_22 = environment.filters['tens']
     except KeyError:
         @internalcode
         def t_22(*unused):
+            raise TemplateRuntimeError("No filter named 'tens' found.")
+    try:
+        t_23 = environment.filters['ticks']
+    except KeyError:
+        @internalcode
+        def t_23(*unused):
             raise TemplateRuntimeError("No filter named 'ticks' found.")
     pass
     def macro(l_1_values):
-        t_23 = []
+        t_24 = []
         if l_1_values is missing:
             l_1_values = undefined("parameter 'values' was not provided", name='values')
         pass
         if t_3(l_1_values):
             pass
-            t_23.append(
+            t_24.append(
                 '<span class="swatch" aria-hidden="true">',
             )
             for l_2_value in t_3(l_1_values):
                 _loop_vars = {}
                 pass
-                t_23.extend((
+                t_24.extend((
                     '<span style="background:',
                     escape(l_2_value),
                     '"></span>',
                 ))
             l_2_value = missing
-            t_23.append(
+            t_24.append(
                 '</span>',
             )
-        return concat(t_23)
+        return concat(t_24)
     context.exported_vars.add('swatch')
     context.vars['swatch'] = l_0_swatch = Macro(environment, macro, 'swatch', ('values',), False, False, False, context.eval_ctx.autoescape)
     def macro(l_1_name, l_1_items, l_1_class):
-        t_24 = []
+        t_25 = []
         if l_1_name is missing:
             l_1_name = undefined("parameter 'name' was not provided", name='name')
         if l_1_items is missing:
@@ -184,7 +190,7 @@ def root(context, missing=missing):
         pass
         if l_1_items:
             pass
-            t_24.extend((
+            t_25.extend((
                 '<section class="',
                 escape(l_1_name),
                 escape((' ' if l_1_class else cond_expr_undefined("the inline if-expression on line 8 in 'parts.html' evaluated to false and no else section was defined."))),
@@ -199,7 +205,7 @@ def root(context, missing=missing):
                 l_2_web = resolve('web')
                 _loop_vars = {}
                 pass
-                t_24.extend((
+                t_25.extend((
                     '<p',
                     escape(t_5(l_2_item)),
                     '>',
@@ -207,48 +213,50 @@ def root(context, missing=missing):
                     '</p>\n',
                 ))
             l_2_item = l_2_web = missing
-            t_24.append(
+            t_25.append(
                 '</section>\n',
             )
-        return concat(t_24)
+        return concat(t_25)
     context.exported_vars.add('listed')
     context.vars['listed'] = l_0_listed = Macro(environment, macro, 'listed', ('name', 'items', 'class'), False, False, False, context.eval_ctx.autoescape)
     def macro():
-        t_25 = []
+        t_26 = []
         pass
-        t_25.extend((
+        t_26.extend((
             '<section class="finished">\n<h2 id="finished">',
             escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'finished')),
-            '</h2>\n<div class="wide" role="region" aria-labelledby="finished" tabindex="0">\n<table>\n',
+            '</h2>\n<div class="wide" role="region" aria-labelledby="finished" tabindex="0">\n<table',
+            escape((Markup(' class="stacks"') if ((t_11(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head')) > 3) and environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')) else cond_expr_undefined("the inline if-expression on line 20 in 'parts.html' evaluated to false and no else section was defined."))),
+            '>\n',
         ))
         if environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'caption'):
             pass
-            t_25.extend((
+            t_26.extend((
                 '<caption>',
                 escape(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'caption')),
                 '</caption>\n',
             ))
-        t_25.append(
+        t_26.append(
             '<thead><tr>',
         )
         for l_2_cell in environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head'):
             l_2_web = resolve('web')
             _loop_vars = {}
             pass
-            t_25.extend((
+            t_26.extend((
                 '<th scope="col">',
-                escape(t_13(t_18(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web))),
+                escape(t_13(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web))),
                 '</th>',
             ))
         l_2_cell = l_2_web = missing
-        t_25.append(
+        t_26.append(
             '</tr></thead>\n<tbody>\n',
         )
         l_2_loop = missing
         for l_2_row, l_2_loop in LoopContext(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'rows'), undefined):
             _loop_vars = {}
             pass
-            t_25.append(
+            t_26.append(
                 '<tr>',
             )
             l_3_loop = missing
@@ -258,41 +266,51 @@ def root(context, missing=missing):
                 pass
                 if (environment.getattr(l_3_loop, 'first') and environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes')):
                     pass
-                    t_25.extend((
+                    t_26.extend((
                         '<th scope="row">',
-                        escape(t_13(t_18(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
+                        escape(t_13(t_19(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
                         '</th>',
                     ))
                 else:
                     pass
-                    t_25.extend((
-                        '<td>',
-                        escape(t_13(t_18(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
+                    t_26.append(
+                        '<td',
+                    )
+                    if (undefined(name='web') if l_3_web is missing else l_3_web):
+                        pass
+                        t_26.extend((
+                            ' data-label="',
+                            escape(environment.getitem(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'finished'), 'head'), environment.getattr(l_3_loop, 'index0'))),
+                            '"',
+                        ))
+                    t_26.extend((
+                        '>',
+                        escape(t_13(t_19(l_3_cell), (undefined(name='web') if l_3_web is missing else l_3_web))),
                         '</td>',
                     ))
             l_3_loop = l_3_cell = l_3_web = missing
-            t_25.append(
+            t_26.append(
                 '</tr>\n',
             )
         l_2_loop = l_2_row = missing
-        t_25.append(
+        t_26.append(
             '</tbody>\n</table>\n</div>\n</section>\n',
         )
-        return concat(t_25)
+        return concat(t_26)
     context.exported_vars.add('finished_table')
     context.vars['finished_table'] = l_0_finished_table = Macro(environment, macro, 'finished_table', (), False, False, False, context.eval_ctx.autoescape)
     def macro():
-        t_26 = []
+        t_27 = []
         pass
-        t_26.extend((
-            escape((environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note') if t_12(context.eval_ctx, t_16(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'sided')) else environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note_round'))),
-            escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_frame'), )) if t_12(context.eval_ctx, t_16(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'framed')) else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
+        t_27.extend((
+            escape((environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note') if t_12(context.eval_ctx, t_17(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'sided')) else environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_note_round'))),
+            escape((markup_join((' ', environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'chart_frame'), )) if t_12(context.eval_ctx, t_17(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'charts'), 'framed')) else cond_expr_undefined("the inline if-expression on line 35 in 'parts.html' evaluated to false and no else section was defined."))),
         ))
-        return concat(t_26)
+        return concat(t_27)
     context.exported_vars.add('chart_note')
     context.vars['chart_note'] = l_0_chart_note = Macro(environment, macro, 'chart_note', (), False, False, False, context.eval_ctx.autoescape)
     def macro(l_1_chart, l_1_number, l_1_level, l_1_explained):
-        t_27 = []
+        t_28 = []
         l_1_web = resolve('web')
         if l_1_chart is missing:
             l_1_chart = undefined("parameter 'chart' was not provided", name='chart')
@@ -303,7 +321,7 @@ def root(context, missing=missing):
         if l_1_explained is missing:
             l_1_explained = False
         pass
-        t_27.extend((
+        t_28.extend((
             '<div class="charted',
             escape((' wide-chart' if environment.getattr(l_1_chart, 'wide') else cond_expr_undefined("the inline if-expression on line 38 in 'parts.html' evaluated to false and no else section was defined."))),
             escape((' long-chart' if (t_11(environment.getattr(l_1_chart, 'strips')) > 1) else cond_expr_undefined("the inline if-expression on line 38 in 'parts.html' evaluated to false and no else section was defined."))),
@@ -311,12 +329,12 @@ def root(context, missing=missing):
         ))
         if (undefined(name='web') if l_1_web is missing else l_1_web):
             pass
-            t_27.extend((
+            t_28.extend((
                 ' data-motif="',
                 escape(environment.getattr(l_1_chart, 'motif')),
                 '"',
             ))
-        t_27.extend((
+        t_28.extend((
             '>\n<h',
             escape(l_1_level),
             ' class="chart-title" id="chart-',
@@ -332,12 +350,12 @@ def root(context, missing=missing):
         ))
         if l_1_explained:
             pass
-            t_27.extend((
+            t_28.extend((
                 '<p class="quiet reading">',
                 escape(context.call((undefined(name='chart_note') if l_0_chart_note is missing else l_0_chart_note))),
                 '</p>\n',
             ))
-        t_27.extend((
+        t_28.extend((
             '<div class="with-key">\n<div class="strips" role="region" aria-labelledby="chart-',
             escape(l_1_number),
             '" tabindex="0">\n',
@@ -345,29 +363,29 @@ def root(context, missing=missing):
         for (l_2_part, l_2_strip) in environment.getattr(l_1_chart, 'strips'):
             _loop_vars = {}
             pass
-            t_27.append(
+            t_28.append(
                 '<div class="strip">',
             )
             if l_2_part:
                 pass
-                t_27.extend((
+                t_28.extend((
                     '<p class="quiet">',
                     escape(l_2_part),
                     '</p>',
                 ))
-            t_27.extend((
+            t_28.extend((
                 escape(t_6(l_2_strip)),
                 '</div>\n',
             ))
         l_2_part = l_2_strip = missing
-        t_27.extend((
+        t_28.extend((
             '</div>\n<div class="key">\n<table>\n<thead><tr><th scope="col">',
             escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'symbol')),
             '</th>',
         ))
         if environment.getattr(l_1_chart, 'sided'):
             pass
-            t_27.extend((
+            t_28.extend((
                 '<th scope="col">',
                 escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'rs')),
                 '</th><th scope="col">',
@@ -376,53 +394,53 @@ def root(context, missing=missing):
             ))
         else:
             pass
-            t_27.extend((
+            t_28.extend((
                 '<th scope="col">',
                 escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'meaning')),
                 '</th>',
             ))
-        t_27.append(
+        t_28.append(
             '</tr></thead>\n<tbody>\n',
         )
         for l_2_line in environment.getattr(l_1_chart, 'key'):
             _loop_vars = {}
             pass
-            t_27.extend((
+            t_28.extend((
                 '<tr><td>',
                 escape(t_6(environment.getattr(l_2_line, 'svg'))),
                 '</td>',
             ))
             if (not environment.getattr(l_1_chart, 'sided')):
                 pass
-                t_27.extend((
+                t_28.extend((
                     '<td>',
                     escape((environment.getattr(l_2_line, 'rs') or environment.getattr(l_2_line, 'ws'))),
                     '</td>',
                 ))
             elif ((environment.getattr(l_2_line, 'rs') == environment.getattr(l_2_line, 'ws')) or (t_11(environment.getattr(l_2_line, 'rs')) > 40)):
                 pass
-                t_27.extend((
+                t_28.extend((
                     '<td colspan="2">',
                     escape(environment.getattr(l_2_line, 'rs')),
                     '</td>',
                 ))
             else:
                 pass
-                t_27.extend((
+                t_28.extend((
                     '<td>',
                     escape((environment.getattr(l_2_line, 'rs') or '–')),
                     '</td><td>',
                     escape((environment.getattr(l_2_line, 'ws') or '–')),
                     '</td>',
                 ))
-            t_27.append(
+            t_28.append(
                 '</tr>\n',
             )
         l_2_line = missing
-        t_27.append(
+        t_28.append(
             '</tbody>\n</table>\n</div>\n</div>\n</div>\n',
         )
-        return concat(t_27)
+        return concat(t_28)
     context.exported_vars.add('charted')
     context.vars['charted'] = l_0_charted = Macro(environment, macro, 'charted', ('chart', 'number', 'level', 'explained'), False, False, False, context.eval_ctx.autoescape)
     yield '<div class="front'
@@ -499,7 +517,7 @@ def root(context, missing=missing):
                 _loop_vars = {}
                 pass
                 yield '<th scope="col">'
-                yield escape(t_18(l_1_cell))
+                yield escape(t_19(l_1_cell))
                 yield '</th>'
             l_1_cell = missing
             yield '</tr></thead>\n<tbody>\n'
@@ -516,12 +534,18 @@ def root(context, missing=missing):
                     if environment.getattr(l_2_loop, 'first'):
                         pass
                         yield '<th scope="row">'
-                        yield escape(t_13(t_18(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield escape(t_13(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</th>'
                     else:
                         pass
-                        yield '<td>'
-                        yield escape(t_13(t_18(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
+                        yield '<td'
+                        if (undefined(name='web') if l_2_web is missing else l_2_web):
+                            pass
+                            yield ' data-label="'
+                            yield escape(environment.getitem(environment.getattr(environment.getattr(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'personal'), 'changes'), 'head'), environment.getattr(l_2_loop, 'index0')))
+                            yield '"'
+                        yield '>'
+                        yield escape(t_13(t_19(l_2_cell), (undefined(name='web') if l_2_web is missing else l_2_web)))
                         yield '</td>'
                 l_2_loop = l_2_cell = l_2_web = missing
                 yield '</tr>\n'
@@ -535,7 +559,7 @@ def root(context, missing=missing):
             yield '</p>\n'
         l_1_note = missing
         yield '</section>\n'
-    if (t_11(t_12(context.eval_ctx, t_16(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), 'level', 'le', 2))) > 1):
+    if (t_11(t_12(context.eval_ctx, t_17(context, environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sections'), 'level', 'le', 2))) > 1):
         pass
         yield '<nav class="contents" aria-label="'
         yield escape(environment.getattr((undefined(name='heading') if l_0_heading is missing else l_0_heading), 'contents'))
@@ -598,8 +622,8 @@ def root(context, missing=missing):
         l_1_yarn = l_1_web = missing
         if environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades'):
             pass
-            yield '<div class="wide" role="region" aria-labelledby="yarn" tabindex="0">\n<table>\n<thead><tr>'
-            for l_1_name in t_17(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')):
+            yield '<div class="wide" role="region" aria-labelledby="yarn" tabindex="0">\n<table class="stacks">\n<thead><tr>'
+            for l_1_name in t_18(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')):
                 _loop_vars = {}
                 pass
                 yield '<th scope="col">'
@@ -613,7 +637,7 @@ def root(context, missing=missing):
                 pass
                 yield '<tr>'
                 l_2_loop = missing
-                for l_2_name, l_2_loop in LoopContext(t_17(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')), undefined):
+                for l_2_name, l_2_loop in LoopContext(t_18(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'shades')), undefined):
                     l_2_web = resolve('web')
                     _loop_vars = {}
                     pass
@@ -622,16 +646,22 @@ def root(context, missing=missing):
                         yield '<th scope="row">'
                         yield escape(context.call((undefined(name='swatch') if l_0_swatch is missing else l_0_swatch), environment.getattr(l_1_shade, 'colours'), _loop_vars=_loop_vars))
                         yield ' '
-                        yield escape(t_18(environment.getattr(l_1_shade, 'name')))
+                        yield escape(t_19(environment.getattr(l_1_shade, 'name')))
                         yield '</th>'
                     else:
                         pass
                         yield '<td class="'
                         yield escape(l_2_name)
-                        yield '">'
+                        yield '"'
                         if (undefined(name='web') if l_2_web is missing else l_2_web):
                             pass
-                            yield escape(t_13(t_18(environment.getitem(l_1_shade, l_2_name)), True))
+                            yield ' data-label="'
+                            yield escape(environment.getitem((undefined(name='heading') if l_0_heading is missing else l_0_heading), l_2_name))
+                            yield '"'
+                        yield '>'
+                        if (undefined(name='web') if l_2_web is missing else l_2_web):
+                            pass
+                            yield escape(t_13(t_19(environment.getitem(l_1_shade, l_2_name)), True))
                         else:
                             pass
                             yield escape(t_14(environment.getitem(l_1_shade, l_2_name)))
@@ -722,7 +752,7 @@ def root(context, missing=missing):
             yield escape(t_6(environment.getattr(l_1_schematic, 'svg')))
             yield '</div>\n<div class="measured'
             yield escape((' few' if (t_11(environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head')) <= 4) else cond_expr_undefined("the inline if-expression on line 204 in 'parts.html' evaluated to false and no else section was defined.")))
-            yield '">\n<table>\n<thead><tr>'
+            yield '">\n<table class="stacks">\n<thead><tr>'
             for l_2_cell in environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head'):
                 _loop_vars = {}
                 pass
@@ -744,11 +774,17 @@ def root(context, missing=missing):
                     if environment.getattr(l_3_loop, 'first'):
                         pass
                         yield '<th scope="row">'
-                        yield escape(t_18(l_3_cell))
+                        yield escape(t_19(l_3_cell))
                         yield '</th>'
                     else:
                         pass
-                        yield '<td>'
+                        yield '<td'
+                        if (undefined(name='web') if l_3_web is missing else l_3_web):
+                            pass
+                            yield ' data-label="'
+                            yield escape(environment.getitem(environment.getattr(environment.getattr(l_1_schematic, 'measures'), 'head'), environment.getattr(l_3_loop, 'index0')))
+                            yield '"'
+                        yield '>'
                         yield escape(t_13(l_3_cell, (undefined(name='web') if l_3_web is missing else l_3_web)))
                         yield '</td>'
                 l_3_loop = l_3_cell = l_3_web = missing
@@ -793,7 +829,7 @@ def root(context, missing=missing):
         yield escape((2 if (environment.getattr(l_1_section, 'level') <= 2) else 3))
         yield escape((' bare' if ((not environment.getattr(l_1_section, 'lines')) and (not environment.getattr(l_1_section, 'motifs'))) else cond_expr_undefined("the inline if-expression on line 234 in 'parts.html' evaluated to false and no else section was defined.")))
         yield ' '
-        yield escape(t_19(l_1_section))
+        yield escape(t_20(l_1_section))
         yield ' '
         yield escape(t_8(l_1_section))
         yield '">\n'
@@ -824,22 +860,33 @@ def root(context, missing=missing):
                 yield escape(context.call((undefined(name='charted') if l_0_charted is missing else l_0_charted), l_2_chart, environment.getattr(l_2_loop, 'index'), (3 if (environment.getattr(l_1_section, 'level') <= 2) else 4), t_15((undefined(name='doc') if l_0_doc is missing else l_0_doc), l_2_chart), _loop_vars=_loop_vars))
                 yield '\n'
         l_2_loop = l_2_chart = missing
+        def t_29(fiter):
+            for l_2_left in fiter:
+                if (environment.getattr(l_2_left, 'motif') in environment.getattr(l_1_section, 'motifs')):
+                    yield l_2_left
+        for l_2_left in t_29(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'uncharted')):
+            _loop_vars = {}
+            pass
+            yield '<p class="quiet reading">'
+            yield escape(environment.getattr(l_2_left, 'words'))
+            yield '</p>\n'
+        l_2_left = missing
         if environment.getattr(l_1_section, 'lines'):
             pass
             l_1_kept = t_10(l_1_section)
             _loop_vars['kept'] = l_1_kept
             yield '<ul class="lines" role="list">\n'
             l_2_loop = missing
-            for (l_2_line, l_2_tag), l_2_loop in LoopContext(t_20(l_1_section), undefined):
+            for (l_2_line, l_2_tag), l_2_loop in LoopContext(t_21(l_1_section), undefined):
                 l_2_web = resolve('web')
                 _loop_vars = {}
                 pass
                 yield '<li class="'
                 yield escape(environment.getattr(l_2_line, 'kind'))
-                yield escape((' change' if l_2_tag else cond_expr_undefined("the inline if-expression on line 251 in 'parts.html' evaluated to false and no else section was defined.")))
-                yield escape((' kept' if (environment.getattr(l_2_loop, 'index0') in (undefined(name='kept') if l_1_kept is missing else l_1_kept)) else cond_expr_undefined("the inline if-expression on line 251 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield escape((' change' if l_2_tag else cond_expr_undefined("the inline if-expression on line 254 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield escape((' kept' if (environment.getattr(l_2_loop, 'index0') in (undefined(name='kept') if l_1_kept is missing else l_1_kept)) else cond_expr_undefined("the inline if-expression on line 254 in 'parts.html' evaluated to false and no else section was defined.")))
                 yield '"'
-                yield escape((t_5(environment.getattr(l_2_line, 'text')) if (environment.getattr(l_2_line, 'kind') == 'note') else cond_expr_undefined("the inline if-expression on line 251 in 'parts.html' evaluated to false and no else section was defined.")))
+                yield escape((t_5(environment.getattr(l_2_line, 'text')) if (environment.getattr(l_2_line, 'kind') == 'note') else cond_expr_undefined("the inline if-expression on line 254 in 'parts.html' evaluated to false and no else section was defined.")))
                 if (undefined(name='web') if l_2_web is missing else l_2_web):
                     pass
                     yield ' data-at="'
@@ -868,7 +915,7 @@ def root(context, missing=missing):
                     yield ' <span class="count">'
                     yield escape(environment.getattr(l_2_line, 'count'))
                     yield '</span>'
-                if (t_1(l_2_line) or t_21(l_2_line)):
+                if (t_1(l_2_line) or t_22(l_2_line)):
                     pass
                     yield '<span class="tallies" aria-hidden="true">\n'
                     l_3_loop = missing
@@ -882,7 +929,7 @@ def root(context, missing=missing):
                             yield '<i>'
                             yield escape(environment.getitem(environment.getattr((undefined(name='doc') if l_0_doc is missing else l_0_doc), 'sizes'), environment.getattr(l_3_loop, 'index0')))
                             yield '</i>'
-                        (l_3_wide, l_3_high, l_3_view, l_3_path) = t_22(l_3_number)
+                        (l_3_wide, l_3_high, l_3_view, l_3_path) = t_23(l_3_number)
                         _loop_vars.update({'high': l_3_high, 'path': l_3_path, 'view': l_3_view, 'wide': l_3_wide})
                         yield '<svg class="ticks" xmlns="http://www.w3.org/2000/svg" role="img" width="'
                         yield escape((undefined(name='wide') if l_3_wide is missing else l_3_wide))
@@ -897,7 +944,7 @@ def root(context, missing=missing):
                         yield '"/></svg></span>\n'
                     l_3_loop = l_3_number = l_3_wide = l_3_high = l_3_view = l_3_path = missing
                     l_3_loop = missing
-                    for l_3_tens, l_3_loop in LoopContext(t_21(l_2_line), undefined):
+                    for l_3_tens, l_3_loop in LoopContext(t_22(l_2_line), undefined):
                         _loop_vars = {}
                         pass
                         yield '<span class="tally">'
@@ -923,6 +970,6 @@ def root(context, missing=missing):
     l_1_loop = l_1_section = l_1_part = l_1_kept = missing
 
 blocks = {}
-debug_info = '1=146&2=151&3=156&6=171&7=180&8=184&9=188&10=193&11=199&16=211&18=216&21=219&22=223&24=229&26=243&27=250&34=279&35=283&37=289&38=303&39=316&40=328&41=332&44=337&45=340&46=346&51=360&53=382&54=387&62=424&65=426&66=432&67=435&69=439&70=442&72=446&74=449&75=452&77=456&78=459&83=467&85=470&86=472&87=475&88=478&90=480&91=485&96=490&99=493&101=502&102=507&108=525&109=529&113=533&114=536&116=539&117=542&118=545&124=551&125=553&128=556&129=559&132=570&133=572&136=575&137=577&138=579&140=581&142=584&143=586&144=591&146=594&149=597&151=606&152=611&160=639&161=641&162=646&164=649&165=651&166=653&167=655&169=658&171=660&173=664&174=668&181=674&183=677&185=679&187=683&188=687&195=701&197=704&198=707&200=711&201=714&203=717&204=719&206=721&208=730&209=735&213=753&214=756&221=761&223=764&224=766&225=770&226=773&227=775&232=780&233=785&234=788&235=795&236=797&237=800&239=809&242=814&243=817&244=819&247=822&248=824&250=828&251=833&252=846&253=853&254=859&255=861&256=866&258=870&259=875&261=895&262=899'
+debug_info = '1=152&2=157&3=162&6=177&7=186&8=190&9=194&10=199&11=205&16=217&18=222&20=224&21=227&22=231&24=237&26=251&27=258&34=297&35=301&37=307&38=321&39=334&40=346&41=350&44=355&45=358&46=364&51=378&53=400&54=405&62=442&65=444&66=450&67=453&69=457&70=460&72=464&74=467&75=470&77=474&78=477&83=485&85=488&86=490&87=493&88=496&90=498&91=503&96=508&99=511&101=520&102=525&108=549&109=553&113=557&114=560&116=563&117=566&118=569&124=575&125=577&128=580&129=583&132=594&133=596&136=599&137=601&138=603&140=605&142=608&143=610&144=615&146=618&149=621&151=630&152=635&160=669&161=671&162=676&164=679&165=681&166=683&167=685&169=688&171=690&173=694&174=698&181=704&183=707&185=709&187=713&188=717&195=731&197=734&198=737&200=741&201=744&203=747&204=749&206=751&208=760&209=765&213=789&214=792&221=797&223=800&224=802&225=806&226=809&227=811&232=816&233=821&234=824&235=831&236=833&237=836&239=845&242=850&243=853&244=855&247=858&248=866&250=869&251=871&253=875&254=880&255=893&256=900&257=906&258=908&259=913&261=917&262=922&264=942&265=946'
 
-MARK = '3.1.6 10559 d6104f67'
+MARK = '3.1.6 11075 4bccf6ab'

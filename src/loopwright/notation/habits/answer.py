@@ -31,7 +31,9 @@ class Answer:
 
 @dataclass(frozen=True, slots=True)
 class Reader:
-    """What a habit may ask: whether a line can be read, and what the file's own stitches take."""
+    """What a habit may ask: whether a line can be read, what the file's own stitches take, and
+    the names of its motifs."""
 
     reads: Callable[[str], bool]
     own: Mapping[str, int] = field(default_factory=dict)
+    motifs: frozenset[str] = frozenset()

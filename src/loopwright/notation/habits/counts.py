@@ -11,12 +11,20 @@ from loopwright.facts.tables import table
 _NAMED = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
           "eleven", "twelve")  # fmt: skip
 _VALUE = {name: str(number) for number, name in enumerate(_NAMED, 1)}
+_TENS = ("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety")
+_VALUE |= {name: str(10 * number) for number, name in enumerate(_TENS, 2)}
 _VALUE |= {"once": "1", "twice": "2", "thrice": "3"}
 
 # One number, a size list of ours, or one of print: 180 (240, 300) and 180 (240) 300.
 NUMBER = (
     r"(?:\d{1,10}(?:/\d{1,10}){1,40}|\d{1,10}\s*[(\[]\s*\d{1,10}(?:\s*[,;:/]\s*\d{1,10}){1,40}\s*"
-    r"[)\]]|\d{1,10}|(?:" + "|".join(_NAMED) + r")\b)"
+    r"[)\]]|\d{1,10}|(?:"
+    + "|".join(_NAMED)
+    + ")\\b|(?:"
+    + "|".join(_TENS)
+    + ")(?:[- ](?:"
+    + "|".join(_NAMED[:9])
+    + r"))?\b)"
 )
 # As above; two sizes alone (180 (240)) are told from other brackets by what follows.
 NUMBER_OR_TWO = r"(?:\d{1,10}\s*[(\[]\s*\d{1,10}\s*[)\]]|" + NUMBER + ")"
@@ -26,8 +34,9 @@ STITCHES = r"(?:stitches|stitch|sts|st)\b\.?"
 def number(text: str) -> str:
     """A number as the notation has it: ``180 (240, 300)`` is ``180/240/300``, ``two`` is 2."""
     lowered = text.strip().lower()
-    if lowered in _VALUE:
-        return _VALUE[lowered]
+    parts = re.split("[- ]", lowered)
+    if all(part in _VALUE for part in parts):
+        return str(sum(int(_VALUE[part]) for part in parts))
     return "/".join(re.findall(r"\d+", lowered))
 
 

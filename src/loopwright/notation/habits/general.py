@@ -43,6 +43,51 @@ _WORDS: tuple[tuple[re.Pattern[str], str, str], ...] = tuple(
     (re.compile(shape), message, help)
     for shape, message, help in (
         (
+            r"\b(?:knit|k)\s+(?:the\s+)?(?:knits?|k)\b.*\b(?:purl|p)\s+(?:the\s+)?(?:purls?|p)\b|"
+            r"\bas\s+they\s+(?:appear|present|face|come)\b",
+            "Which stitches look like knits from this side follows from the row below, and the "
+            "notation does not look there: a row says its own stitches.",
+            "write the row's stitches, as in “row 2: p2 * k2 p2 *”; a row that is the same as "
+            "another is “as row 1”.",
+        ),
+        (
+            r"^\s*(?:knit|purl|k|p)\s+(?:every|all|each)\s+rows?\b",
+            "How many rows are worked stands before the colon.",
+            "write “rows 20: knit”, or put “row 1: knit” into a motif and “work NAME to 20 cm”.",
+        ),
+        (
+            r"^\s*cast\s+on\s+(?:for\s+\d|(?:a\s+)?mult)",
+            "Behind “cast on” stands how many stitches, or “for width”: the count nearest to the "
+            "stated width that every row takes.",
+            "write “cast on 240 in A”; or “width 40 cm” above, and here “cast on for width”.",
+        ),
+        (
+            r"^\s*bind\s+off\s+\d",
+            "The line “bind off” takes all live stitches; a few of them are bound off in a row.",
+            "write “bind off” for all, or a row such as “row: bo4 * k1 *”.",
+        ),
+        (
+            r"^\s*(?:garter|stockinette|stocking|st\s*st|ribb?ing|rib|seed|moss)\b",
+            "A fabric is said by its rows: garter is knit in every row, stockinette knit on the "
+            "right side and purled on the wrong side.",
+            "write “rows 4: knit”, or a motif with its rows and “work NAME for 20 rows”.",
+        ),
+        (
+            r"^\s*(?:rows?|rounds?)\b.*(?:\.\.|…|\betc\b)",
+            "A row does not end in dots: what is repeated stands between two stars.",
+            "write “* k1 p1 *”.",
+        ),
+        (
+            r"^\s*(?:the\s+)?(?:end|finish(?:ed)?|done)\W*$",
+            "Nothing closes a block: it runs to the next opening line, or to the end of the file.",
+            "leave the line out; a piece ends with “bind off”.",
+        ),
+        (
+            r"^\s*cast\s*-?\s*on\s*$",
+            "Behind “cast on” stands how many stitches: a number, or the width they should give.",
+            "write “cast on 240 in A by long-tail” or “cast on for width”.",
+        ),
+        (
             r"^\s*(?:cast-on|co)\b",
             "Casting on is written as two words, with the number of stitches behind them.",
             "write “cast on 240 in A by long-tail”.",

@@ -41,6 +41,7 @@ _FORMS = tuple(
         ("next", rf"(?:next|foundation|set\s*-?\s*up|following)\s+(?:(?P<n>\d{{1,6}})\s+)?{_ROW}"),
         ("ordinal", rf"(?P<n>{_NTH}(?:\s*(?:,|and|&)\s*{_NTH})*)\s+{_ROW}"),
         ("numbers", rf"(?P<word>rows?|rounds?|rnds?|rds?|r)\.?\s*#?\s*(?P<n>{_LIST})"),
+        ("figure", r"(?P<word>(?=\d))(?P<n>\d{1,4})(?=\s*[.:]\s*(?:[kp*(]|sl|yo|ssk))"),
         ("named", rf"(?P<word>rows?|rounds?|rnds?|rds?)\s+(?P<n>{_CARDINAL})\b"),
         ("plain", r"(?P<word>rows?|rounds?|rnds?|rds?)(?=\s*:|\s+in\b)"),
     )
@@ -97,7 +98,7 @@ def read_head(line: str) -> Head:
     spelled = match["word"].lower()
     round_ = spelled.startswith(("rou", "rn", "rd"))
     word = "round" if round_ else "row"
-    if not spelled.startswith(("row", "rou")):
+    if spelled and not spelled.startswith(("row", "rou")):
         habits.append("round-short" if round_ else "row-short")
     which = found = ""
     if kind == "every":
@@ -123,6 +124,9 @@ def read_head(line: str) -> Head:
     elif kind == "ordinal":
         found = _ordinals(match["n"])
         habits.append("ordinal")
+    elif kind == "figure":
+        found = match["n"]
+        habits.append("bare-number")
     elif kind == "named":
         found = str(_CARDINALS.index(match["n"].lower()) + 1)
         habits.append("figure")

@@ -143,10 +143,11 @@ def number_with_point(text: str) -> str:
 _WORK = "How far a motif is worked follows its name: “x8”, “for 20 rows” or “to 110 cm”."
 
 
+_NAME_IT = Answer(_WORK, "name the motif that is worked: “work NAME to 20 cm”.")
+
+
 def _work_times(match: Match) -> Answer | None:
     name = match["name"]
-    if name.lower() in _NO_MOTIF:
-        return None
     more = bool(match["more"])
     often = number(match["n"])
     if more:
@@ -160,11 +161,10 @@ def _work_times(match: Match) -> Answer | None:
 
 def _work_to(match: Match) -> Answer | None:
     name = match["name"]
-    if name.lower() in _NO_MOTIF:
-        return Answer(_WORK, "name the motif that is worked: “work NAME to 20 cm”.")
     value = number_with_point(match["value"])
     unit = match["unit"]
-    certain = not match["from"] or "cast" in match["from"].lower()
+    # “for 20 cm” may count from here, as “measured from the rib” does.
+    certain = match["for"] is None and (not match["from"] or "cast" in match["from"].lower())
     line = f"work {name} to {length_text(value, unit)}"
     return Answer(_WORK + " The length is measured from the cast-on.", lines=(line,),
                   certain=certain)  # fmt: skip
@@ -172,8 +172,6 @@ def _work_to(match: Match) -> Answer | None:
 
 def _work_rows(match: Match) -> Answer | None:
     name = match["name"] or match["other"]
-    if name.lower() in _NO_MOTIF:
-        return None
     rows = number(match["n"] or match["m"])
     return Answer(_WORK, lines=(f"work {name} for {rows} rows",), certain=True)
 
@@ -190,14 +188,17 @@ _FROM = r"(?:\s+(?P<from>(?:from|measured|above|after)\s+.*?))?"
 
 _TEXTS = {"title": "pattern", "name": "pattern", "design": "designer", "by": "designer",
           "notions": "notion", "notes": "note", "description": "summary",
-          "designed by": "designer"}  # fmt: skip
+          "designed by": "designer", "author": "designer", "design by": "designer",
+          "pattern by": "designer"}  # fmt: skip
 
 
 def _text(match: Match) -> Answer:
-    word = match["word"].lower()
+    word = " ".join(match["word"].lower().split())
     word = _TEXTS.get(word, word)
     text = match["text"].strip()
     quoted = text.strip('"').replace('"', "'").strip()
+    if len(quoted) > 2 and quoted[0] == quoted[-1] == "'":
+        quoted = quoted[1:-1].strip()
     return Answer(
         f"Text stands in straight double quotes behind “{word}”.",
         lines=(f'{word} "{quoted}"',),
@@ -225,6 +226,17 @@ def _sizes(match: Match) -> Answer | None:
     names = [part.strip() for part in re.split(r"[,;/()\[\]]+", match["names"]) if part.strip(" .")]
     if not names or any('"' in name for name in names):
         return None
+    if len(names) == 1 and " " in names[0]:
+        # “sizes S M L” are three names; “sizes age 4” may be one.
+        parted = names[0].split()
+        if not all(re.fullmatch(r"\w[\w.+-]*", part) for part in parted):
+            return None
+        return Answer(
+            "The names of the sizes follow one another with commas; a name of several words "
+            "stands in quotes.",
+            "choose the line that is meant:",
+            (f"sizes {', '.join(parted)}", f'sizes "{" ".join(parted)}"'),
+        )
     shown = [name if re.fullmatch(r"\w[\w.+-]*", name) else f'"{name}"' for name in names]
     return Answer(
         "The names of the sizes follow one another with commas; a name of several words stands "
@@ -242,24 +254,6 @@ def _comment(match: Match) -> Answer:
     )
 
 
-def _motif(match: Match) -> Answer | None:
-    unit = match["unit"]
-    sign = "-" if (match["sign"] or "+").lower() in ("-", "minus") else "+"
-    fixed = match["fixed"]
-    form = f"{unit}n" + (f" {sign} {fixed}" if fixed and fixed != "0" else "")
-    name = match["name"]
-    if name is None:
-        return Answer(
-            "The counts that a motif is valid on stand in its opening line, as a form.",
-            f"write “over {form}” behind the motif's name: “motif NAME over {form}”.",
-        )
-    return Answer(
-        "The counts that a motif is valid on are given as a form, with “over” before it.",
-        lines=(f"motif {name} over {form}",),
-        certain=True,
-    )
-
-
 def _words(message: str, help: str) -> Callable[[Match], Answer]:
     return lambda match: Answer(message, help)
 
@@ -269,7 +263,7 @@ _STITCHES = r"(?:stitches|stitch|sts|st)\b\.?"
 LINES: tuple[LineHabit, ...] = tuple(
     LineHabit(_shape(shape), answer)
     for shape, answer in (
-        (rf"(?:{_YARN.format('before')}\s*,?\s*)?(?:cast\s*-?\s*on|co)\s*:?\s*(?P<loosely>loosely\s+)?"
+        (rf"(?:{_YARN.format('before')}\s*,?\s*)?(?:cast\s*-?\s*on|cast|co)\s*:?\s*(?P<loosely>loosely\s+)?"
          rf"(?P<n>NUMBER_2)\s*(?:{_STITCHES})?\s*(?:total\s*)?,?\s*(?:{_YARN.format('a')}\b(?=\s*$|\s*\.|"
          rf"\s*,?\s*(?:using|by|with)))?\s*,?\s*(?:{_BY})?\s*,?\s*(?:{_YARN.format('b')})?[\s.]*$",
          _cast_on),
@@ -290,31 +284,30 @@ LINES: tuple[LineHabit, ...] = tuple(
          r"(?:for\s+)?(?P<rows>\d+)\s+(?:more\s+)?rows|.{0,60})[\s.]*$",
          lambda m: _repeat_rows(m) if m["first"] or m.group().lower().startswith("rep") else None),
         (r"(?:work|repeat|rep)\s+(?:in\s+)?(?P<name>[^\W\d_][\w-]*)(?:\s+(?:motif|pattern|patt))?\s*,?\s*"
-         r"(?:(?:x\s*)?(?P<n>NUMBER|once|twice|thrice)\s*(?:times?)?|x\s*NUMBER)\s*(?P<more>more)?"
+         r"(?:(?:x\s*)?(?:for\s+(?=NUMBER\s*(?:times|repeats?|reps)))?(?P<n>NUMBER|once|twice|thrice)"
+         r"\s*(?:times?|repeats?|reps|[x×])?|x\s*NUMBER)\s*(?P<more>more)?"
          r"(?:\s+times?)?[\s.]*$",
+         _work_times),
+        (r"work\s+(?P<n>NUMBER)\s+(?:repeats?|reps?)\s+(?:of|in)\s+(?:the\s+)?"
+         r"(?P<name>[^\W\d_][\w-]*)(?P<more>(?!))?(?:\s+(?:motif|pattern|patt))?[\s.]*$",
          _work_times),
         (r"(?:work|cont(?:inue)?)\.?\s+(?:in\s+)?(?P<name>[^\W\d_][\w-]*)(?:\s+(?:motif|pattern|patt|stitch|st))?"
          r"\s*,?\s*(?:(?:un)?til+\s+(?:(?:the\s+)?(?:piece|work|it|length|body|scarf|blanket)\s+)*"
-         r"(?:measures?|is|reaches)?|to)\s*(?:about\s+|approx\.?\s+)?"
+         r"(?:measures?|is|reaches)?|to|(?P<for>for|))\s*(?:about\s+|approx\.?\s+)?"
          rf"(?P<value>\d+(?:[.,]\d+)?(?:/\d+(?:\.\d+)?)*)\s*(?P<unit>UNIT)(?:\s+long)?{_FROM}[\s.]*$",
          _work_to),
         (r"(?:work\s+(?P<n>NUMBER)\s+rows?\s+(?:in|of)\s+(?P<name>[^\W\d_][\w-]*)(?:\s+(?:motif|pattern|patt))?|"
          r"work\s+(?:in\s+)?(?P<other>[^\W\d_][\w-]*)(?:\s+(?:motif|pattern|patt))?\s*,?\s+(?:for\s+)?"
          r"(?P<m>NUMBER)\s+rows?)[\s.]*$",
          _work_rows),
-        (r"(?P<word>pattern|title|designer|designed\s+by|summary|notions?|notes?|section)\s*[:=-]?\s+"
+        (r"(?P<word>pattern\s+by|pattern|title|name|designer|design(?:ed)?\s+by|by|author|summary|description|"
+         r"notions?|notes?|section)\s*[:=-]?\s+"
          r"(?P<text>[^\"]+|\"[^\"]+\"?)$",
          _text),
         (r"(?:skill\s+|difficulty\s+)?level\s*[:=]?\s*(?P<level>\w+)[\s.]*$", _level),
         (r"difficulty\s*[:=]?\s*(?P<level>\w+)[\s.]*$", _level),
         (r"sizes?\s*[:=]?\s+(?P<names>[^\":=]+)$", _sizes),
         (r"(?:#|//|/\*|;|%)+\s*(?P<text>[^*].*?)\s*(?:\*/)?$", _comment),
-        (r"(?:motif\s+(?P<name>[^\W\d_][\w-]*)\s*[:,]?\s*)?[(\[]?\s*(?:over\s+)?(?:a\s+)?mult(?:iple)?s?\.?\s+"
-         rf"(?:of\s+)?(?P<unit>\d+)\s*(?:{_STITCHES})?\s*(?:,?\s*(?P<sign>\+|plus|-|minus)\s*(?P<fixed>\d+)"
-         rf"\s*(?:{_STITCHES})?)?\s*[)\]]?[\s.]*$",
-         _motif),
-        (r"motif\s+(?P<name>[^\W\d_][\w-]*)\s*[:,]?\s*(?P<unit>\d+)\s*n\s*(?:(?P<sign>\+|plus|-|minus)\s*"
-         r"(?P<fixed>\d+))?$", _motif),
         (r"(?:materials?|supplies|you\s+will\s+need|equipment)\b.*",
          _words("There is no list of materials: each thing is a line of its own, and the list is "
                 "made of them.",
@@ -362,11 +355,21 @@ LINES: tuple[LineHabit, ...] = tuple(
 )  # fmt: skip
 
 
+def _without_name(match: Match, habit: LineHabit, reader: Reader) -> bool:
+    """Whether what is worked on is no motif of the file, but a fabric or a turn of speech."""
+    if habit.answer not in (_work_times, _work_to, _work_rows):
+        return False
+    name = (match["name"] or match.groupdict().get("other") or "").lower()
+    return name in _NO_MOTIF and name not in reader.motifs
+
+
 def printed_line(line: str, reader: Reader) -> Answer | None:
     """The answer to a line of print that is no row, or None."""
     for habit in LINES:
         match = habit.shape.fullmatch(line)
         answer = habit.answer(match) if match is not None else None
+        if match is not None and _without_name(match, habit, reader):
+            answer = _NAME_IT if habit.answer is _work_to else None
         if answer is None:
             continue
         if all(text.startswith("--") or reader.reads(text) for text in answer.lines):

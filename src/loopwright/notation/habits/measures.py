@@ -42,6 +42,10 @@ _GAUGE_PART = re.compile(
     r"(?:(?:gauge|tension)\b.*|\d+(?:\.\d+)?\s*(?:stitches|sts)\b.*(?:=|\bto\b|\bover\b|\bper\b).*)",
     re.I,
 )
+_TWO_NUMBERS = re.compile(
+    r"(?:gauge|tension)\s*[:=]?\s*(\d+(?:\.\d+)?)\s*(?:x|×|by|/)\s*(\d+(?:\.\d+)?)(?=\s*(?:=|to|over|in|per)\b|\s*=)",
+    re.I,
+)
 _NEEDLE = re.compile(
     r"(?:(?:needles?|hook|size)\s*[:=]?\s*)*(?P<kind>circular|straight|double-pointed|dpns?)?\s*"
     r"(?:(?P<mm>\d+(?:[.,]\d+)?)\s*mm|(?P<system>us|uk)\s*(?:size\s*|no\.?\s*|#\s*)?(?P<number>\d+(?:\.5|½)?|0{1,3}))"
@@ -136,13 +140,14 @@ def _finished(line: str) -> Answer | None:
 
 
 def _needle(line: str, reader: Reader) -> Answer | None:
-    alone = re.fullmatch(r"needle\s+(\d+(?:\.\d+)?)", line, re.I)
-    if alone is not None:
-        us = [needle.mm for needle in needles() if needle.us == alone[1]]
+    alone = re.fullmatch(r"needle\s+((?:[^\W\d_][\w-]*\s+)?)(\d+(?:\.\d+)?)", line, re.I)
+    if alone is not None and not re.match(r"us|uk|size", alone[1], re.I):
+        kind, size = " ".join(alone[1].split()) + " " * bool(alone[1]), alone[2]
+        us = [needle.mm for needle in needles() if needle.us == size]
         return Answer(
             "A needle is given by its millimetres, with the unit.",
-            f"write “needle {alone[1]} mm”"
-            + (f", or “needle {us[0]:g} mm” if US size {alone[1]} is meant." if us else "."),
+            f"write “needle {kind}{size} mm”"
+            + (f", or “needle {kind}{us[0]:g} mm” if US size {size} is meant." if us else "."),
         )
     bare = _US_FIRST.match(line)
     if bare is not None:
@@ -186,6 +191,10 @@ def _needle(line: str, reader: Reader) -> Answer | None:
 
 
 def _gauge(line: str, reader: Reader) -> Answer | None:
+    line = re.sub(
+        r"(?<![\d,.])(\d{1,2}),(\d{1,2})(?=\s*(?:stitches|sts|st|rows|rounds)\b)", r"\1.\2", line
+    )
+    line = _TWO_NUMBERS.sub(r"gauge \1 stitches \2 rows", line)
     match = _GAUGE.match(line)
     if match is not None and (match["unit"] or match["unit2"]):
         square = match["other"] in (None, match["value"])

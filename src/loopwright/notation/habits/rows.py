@@ -34,7 +34,7 @@ def printed_row(line: str, reader: Reader) -> Answer | None:
     """The answer to a row in the words of print, or None where it is no such row."""
     several = _ROWS_OF.match(line.strip())
     if several is not None:
-        return _rows_of(several, reader)
+        return _rows_of(several)
     head = read_head(line)
     if not head.given and not _STITCHES.match(head.rest):
         return None
@@ -72,7 +72,7 @@ def printed_row(line: str, reader: Reader) -> Answer | None:
     return Answer(said(habits), help, tuple(lines), certain)
 
 
-def _rows_of(match: re.Match[str], reader: Reader) -> Answer:
+def _rows_of(match: re.Match[str]) -> Answer:
     count_text = (match["n"] or match["m"]).lower()
     count = _COUNT.get(count_text) or int(count_text)
     rounds = (match["word"] or "row").lower().startswith(("rou", "rn"))

@@ -99,6 +99,10 @@ SENTENCES: dict[str, tuple[str, str]] = {
     "round-short": ("The word “round” is written out.", "write “round 1:”."),
     "row-short": ("The word “row” is written out.", "write “row 1:”."),
     "ordinal": ("The number of a row stands behind the word.", "write “row 1:”."),
+    "bare-number": (
+        "A row starts with the word “row”, its number and a colon.",
+        "write “row 1:”.",
+    ),
     "figure": (
         "The number of a row is a figure behind the word, with a blank between them.",
         "write “row 1:”.",
