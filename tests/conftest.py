@@ -30,6 +30,7 @@ gc.disable()
 def pytest_collection_finish() -> None:
     gc.collect()
     gc.freeze()
+    gc.set_threshold(10_000, 20, 50)  # the console script's is higher
     gc.enable()
 
 
