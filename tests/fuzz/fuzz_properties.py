@@ -179,10 +179,11 @@ def lines_alone(text: str) -> None:
         return
     together = _slips(parsed)
     alone: dict[int, list[str]] = {}
-    for placed in parsed.lines:
-        one = parse(Source.of("fuzz.loop", source.line_text(placed.line)))
+    # A comment is no line of the pattern, but what is hidden in it is told too.
+    for line in {placed.line for placed in parsed.lines} | set(together):
+        one = parse(Source.of("fuzz.loop", source.line_text(line)))
         for slips in _slips(one).values():
-            alone[placed.line] = slips
+            alone[line] = slips
     holds(together == alone, "a line reads otherwise alone", together, alone)
 
 
