@@ -67,7 +67,7 @@ def test_a_quantity_is_read(text: str, values: tuple[float, ...], unit: str) -> 
         ("7,5 cm", "“7,5 cm”: a broken number has a point, as in 7.5 cm"),
         ("7 1/2 in", "write a half as 7½ or 7.5"),
         ("90cm/120cm", "a slash parts the sizes, as in 90/120 cm"),
-        ("-5 cm", "“-5 cm” is no quantity"),
+        ("-5 cm", "-5 cm is less than nothing: a measure must be more than 0"),
         ("0 cm", "0 cm is nothing"),
         ("90/0 cm", "90/0 cm is nothing"),
         ("1e9 cm", "“1e9 cm” is no quantity"),

@@ -99,10 +99,11 @@ NO_SPAN = {"Placed", "Pattern", "Reference", "RowClash", "Motif", "RowGap"}
 
 
 def classes(module: Any) -> list[type]:
+    """The dataclasses of a module and of its parts, such as ``tree_rows`` of ``tree``."""
     return [
         item
         for _, item in inspect.getmembers(module, inspect.isclass)
-        if dataclasses.is_dataclass(item) and item.__module__ == module.__name__
+        if dataclasses.is_dataclass(item) and item.__module__.startswith(module.__name__)
     ]
 
 
