@@ -133,7 +133,9 @@ def test_some_cases_have_an_answer_and_one_has_none(check: Callable[[str], Check
 
 def test_what_a_plan_promises(check: Callable[[str], Checked]) -> None:
     asked = wish(check, 90, (2, 2, 2, 2), apart=6)
-    for plan in Search(asked).run().plans:
+    plans = Search(asked).run().plans
+    assert plans
+    for plan in plans:
         (_, one), (_, other) = plan.turns
         for a, b in product(one, other):
             if max(a.start, b.start) < min(a.end, b.end):
