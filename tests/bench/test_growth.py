@@ -55,6 +55,30 @@ def test_twice_the_rows_take_about_twice_as_long() -> None:
     assert grows(texts.distinct_lines(4_000), texts.distinct_lines(2_000), less_than=3)
 
 
+def calls(text: str) -> int:
+    """How many functions a check calls, which no clock disturbs."""
+    count = 0
+
+    def called(frame: object, event: str, arg: object) -> None:
+        nonlocal count
+        count += event in ("call", "c_call")
+
+    source = Source.of("bench.loop", text)
+    sys.setprofile(called)
+    try:
+        checked = check_source(source)
+    finally:
+        sys.setprofile(None)
+    assert not checked.has_errors, checked.problems
+    return count
+
+
+def test_four_times_the_rows_call_about_four_times_as_much() -> None:
+    """A search through all rows for each join hides behind the rest from a clock; not here."""
+    few, many = calls(texts.few_lines(2_000)), calls(texts.few_lines(8_000))
+    assert many < 4.6 * few
+
+
 def test_stitches_cost_nothing() -> None:
     assert grows(texts.wide(4 * 249_999_999 + 2), texts.wide(102), less_than=3)
 
