@@ -210,3 +210,31 @@ def test_a_number_without_its_word_may_be_rows_or_repeats(check: CheckText) -> N
 def test_a_fabric_is_no_motif_unless_the_file_has_one_of_that_name(check: CheckText) -> None:
     (problem, *_) = check(with_slip("work", "work stockinette for 10 cm")).problems
     assert "name the motif that is worked" in problem.help
+
+
+@pytest.mark.parametrize(
+    ("needle", "right"),
+    [
+        ("needle circular 80 cm 4 mm", "needle circular 4 mm 80 cm"),
+        ("needle circular 32 in 4.5 mm", "needle circular 4.5 mm 32 in"),
+        ("needle double-pointed 20cm 4mm", "needle double-pointed 4mm 20cm"),
+    ],
+)
+def test_a_needle_with_its_length_first_is_turned(
+    check: CheckText, needle: str, right: str
+) -> None:
+    text = SCARF.replace("needle straight 4 mm", needle)
+    (problem,) = (p for p in check(text).problems if p.rule == "line-unclear")
+    assert problem.title == "the needle is thicker than it is long" and problem.fix is not None
+    mended = text
+    for edit in sorted(problem.fix.edits, key=lambda edit: -edit.span.start):
+        mended = mended[: edit.span.start] + edit.text + mended[edit.span.end :]
+    assert mended == SCARF.replace("needle straight 4 mm", right)
+    assert [p.rule for p in check(text).problems] == ["line-unclear"], "said once"
+
+
+def test_a_needle_by_its_length_alone_has_no_thickness(check: CheckText) -> None:
+    (problem,) = check(SCARF.replace("straight 4 mm", "circular 80 cm")).problems  # said once
+    assert problem.title == "the needle has no thickness"
+    assert "as in 4 mm 80 cm" in problem.help
+    assert not check(SCARF.replace("straight 4 mm", "straight 100 mm")).has_errors

@@ -6,9 +6,13 @@ from typing import Any
 
 from loopwright.notation import tree
 from loopwright.notation.lalr import Token
-from loopwright.notation.quantity import Quantity
+from loopwright.notation.quantity import LENGTH_MM, Quantity
 from loopwright.notation.shape_values import Part, Values
 from loopwright.notation.source import Span
+from loopwright.problem import ERROR, Edit, Fix, Problem
+
+_THICKEST_MM = 100.0
+"""From memory: arms are knitted on, and needles of 50 mm are sold."""
 
 
 class HeaderLines(Values):
@@ -122,12 +126,53 @@ class HeaderLines(Values):
     def needle_line(self, word: Token, *rest: Any) -> tree.NeedleLine:
         kind = self._name(rest[0]) if isinstance(rest[0], Token) else None
         quantities = [self._length(part) for part in rest if isinstance(part, Quantity)]
+        quantities = self._thin_first(*quantities)
         return tree.NeedleLine(
             kind,
             quantities[0],
             quantities[1] if len(quantities) > 1 else None,
-            self._span(word, quantities[-1]),
+            self._span(word, rest[-1]),
         )
+
+    def _thin_first(self, size: Quantity, length: Quantity | None = None) -> list[Quantity]:
+        """The thickness and the length: a needle is thinner than it is long, and none is thicker
+        than a fist. Where the line has it otherwise, what it most likely means is read on."""
+        both = [size] if length is None else [size, length]
+        if not size.is_length:
+            return both
+        thick = max(size.values) * LENGTH_MM[size.unit or ""]
+        written = self._as_written(size)
+        if length is not None and length.is_length:
+            if thick < min(length.values) * LENGTH_MM[length.unit or ""]:
+                return both
+            other = self._as_written(length)
+            edits = (Edit(size.span, other), Edit(length.span, written))
+            self.problems.append(
+                Problem(
+                    "line-unclear",
+                    ERROR,
+                    "the needle is thicker than it is long",
+                    f"A needle's thickness stands first, and its length behind it: this one would "
+                    f"be {written} thick and {other} long.",
+                    self._span(size, length),
+                    help=f"write {other} {written}.",
+                    fix=Fix("name the thickness first", edits),
+                )
+            )
+            return [length, size]
+        if length is None and thick > _THICKEST_MM:
+            self._slip(
+                "line-unclear",
+                "the needle has no thickness",
+                f"A needle's thickness stands first, and none is {written} thick.",
+                size.span,
+                f"name the thickness before the length, as in 4 mm {written}.",
+            )
+            return [Quantity(size.values, None, size.span)]
+        return both
+
+    def _as_written(self, quantity: Quantity) -> str:
+        return self.original[quantity.span.start - self.base : quantity.span.end - self.base]
 
     def bound_rows(self, word: Token, kind: Token, number: Token) -> tree.BoundLine:
         return self._bound(word, kind, number, "rows")
