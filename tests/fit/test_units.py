@@ -163,6 +163,8 @@ def test_yarn_is_printed(m: float, text: str) -> None:
         (50, "50 g / 1¾ oz"),
         (11.6, "12 g / ½ oz"),
         (4.25, "4.3 g / ¼ oz"),
+        (3.6, "3.6 g / ¼ oz"),
+        (2.8, "2.8 g / 0.1 oz"),  # not “0 oz”: it is some
         (-0.04, "0 g / 0 oz"),
     ],
 )

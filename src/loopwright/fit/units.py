@@ -102,8 +102,10 @@ def metres_and_yards(m: float) -> str:
 
 
 def grams_and_ounces(g: float) -> str:
-    """``100 g / 3½ oz``: whole grams, tenths below ten; quarter ounces."""
-    return f"{_whole(g)} g / {_in_quarters(g / WEIGHT_G['oz'])} oz"
+    """``100 g / 3½ oz``: whole grams, tenths below ten; quarter ounces, tenths below an eighth."""
+    ounces = g / WEIGHT_G["oz"]
+    small = abs(ounces) < 1 / 8
+    return f"{_whole(g)} g / {_figure(_nearest(ounces, 10)) if small else _in_quarters(ounces)} oz"
 
 
 def _unit(word: str, numbers: str, shown: str) -> tuple[str, float]:
