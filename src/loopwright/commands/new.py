@@ -8,6 +8,7 @@ from pathlib import Path
 from loopwright.commands.border import OK, Usage, tell
 from loopwright.files import write_whole
 from loopwright.notation.hidden import named
+from loopwright.notation.names import as_words
 
 HELP = "write a small, commented starter source"
 EXAMPLE = "loopwright new my-cloth.loop"
@@ -30,7 +31,7 @@ def run(args: argparse.Namespace) -> int:
     if path.exists() or path.is_symlink():
         raise Usage(f"{named(str(path))} is there already, and new never overwrites")
     name = named(str(path))
-    title = named(path.stem.replace("-", " ").replace("_", " ").title())
+    title = named(as_words(path.stem).title())
     write_whole(path, starter(name, title).encode("utf-8"))
     tell(f"{name} is written; check it with: loopwright check {name}")
     return OK

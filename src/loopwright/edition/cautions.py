@@ -14,6 +14,7 @@ from loopwright.facts.tables import table
 from loopwright.facts.words import safety_caution
 from loopwright.model.body import Fill, words_of
 from loopwright.model.pattern import Care, Pattern, Remark
+from loopwright.notation.names import as_words
 from loopwright.record import dataclass
 
 SLEEP_ADVICE = (
@@ -84,7 +85,7 @@ def told(pattern: Pattern) -> str:
         texts += [item.text for item in piece.items if isinstance(item, Remark)]
     words = [text.text for text in texts if text is not None]
     names = [*pattern.sizes, *(piece.name.text for piece in pattern.pieces)]
-    words += [name.replace("-", " ").replace("_", " ") for name in names]
+    words += map(as_words, names)
     return _NOT_A_CHILD.sub(" ", ". ".join(words))
 
 

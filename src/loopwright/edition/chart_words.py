@@ -17,6 +17,7 @@ from loopwright.picture.chart import Left
 from loopwright.picture.faces import PASS_ON, WAITS, KeyEntry
 from loopwright.picture.steps import Op
 from loopwright.picture.turning import ALL_TIMES, FIRST_TIME, MORE_WAIT
+from loopwright.picture.words import title_of
 from loopwright.record import dataclass
 
 CHART_WORDS = (
@@ -105,10 +106,7 @@ def _steps(group: Sequence[Op], voice: Voice) -> str:
 
 def left_words(left: Left, words: Catalogue) -> str:
     """That a motif has no chart, and why."""
-    name = left.name.replace("-", " ").replace("_", " ")
-    name = f"{name[:1].upper()}{name[1:]}"
-    if left.size:
-        name = words.say("{name}, size {size}", name=name, size=left.size)
+    name = title_of(left, PageWords(words))
     why = words.say(left.message, n=left.n)
     message = "No chart is drawn of {name}: {why}. The words that follow are complete without it."
     return words.say(message, name=name, why=why)

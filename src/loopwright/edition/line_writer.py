@@ -13,6 +13,7 @@ from loopwright.edition.phrases import FillTimes, Phraser
 from loopwright.edition.voice import Voice
 from loopwright.model.body import same_body
 from loopwright.model.pattern import BindOff, CastOn, Motif, Pattern, PickUp, Piece, Row
+from loopwright.notation.names import as_heading
 from loopwright.record import dataclass
 
 
@@ -66,8 +67,7 @@ class LineWriter:
         return len(self.sections), len(self.lines)
 
     def title(self) -> str:
-        text = self.piece.name.text.replace("-", " ").replace("_", " ")
-        return text[:1].upper() + text[1:]
+        return as_heading(self.piece.name.text)
 
     def close(self) -> None:
         if self.lines or not self.sections:

@@ -27,6 +27,7 @@ from loopwright.facts.needles import needle_label
 from loopwright.facts.yarns import yarn_weight
 from loopwright.fit.units import cm, grams_and_ounces, inches, metres_and_yards
 from loopwright.model.pattern import Gauge, Needle, Pattern, Piece, Yarn
+from loopwright.notation.names import as_words
 from loopwright.record import replace
 from loopwright.yarn.notes import balls_to_buy, join_notes, needed, yarn_lines
 from loopwright.yarn.report import yarn_report
@@ -328,7 +329,7 @@ def _finished(
     for (size_name, shown_cells), named in rows.items():
         parts = [size_name] if size_name else []
         if len(pieces) > 1:
-            parts += [name.replace("-", " ").replace("_", " ") for name in named]
+            parts += map(as_words, named)
         told.append((", ".join(parts) or words.text("One size"), *shown_cells))
     round_first = bool(pattern.pieces) and pattern.pieces[0].in_round
     around = round_first and len(pieces) == 1

@@ -79,12 +79,6 @@ class Chart:
     notes: tuple[tuple[str, int], ...] = ()
 
     @property
-    def heading(self) -> str:
-        """``Woven``: the motif's name as a heading."""
-        text = self.name.replace("-", " ").replace("_", " ")
-        return text[:1].upper() + text[1:]
-
-    @property
     def word(self) -> str:
         return "Rnd" if self.round and not self.turns else "Row"
 

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from loopwright.count.measure import width_gauge
 from loopwright.count.walk import Walk, Worked
 from loopwright.model.pattern import Pattern
+from loopwright.notation.names import as_words
 from loopwright.picture.cloth import Cloth, cloth_of
 from loopwright.picture.palettes import Choice
 from loopwright.picture.raster import draw, png, side_by_side, view_of
@@ -88,7 +89,7 @@ def cloth_words(
     title, size = pattern.title, pattern.sizes[walk.size]
     head = words.say(
         message,
-        piece=walk.piece.name.text.replace("-", " ").replace("_", " "),
+        piece=as_words(walk.piece.name.text),
         title=words.say(" of {title}", title=title.text) if title else "",
         size=words.say(" in size {size}", size=size) if len(pattern.sizes) > 1 else "",
         opened=words.text(", opened flat") if walk.piece.in_round else "",

@@ -13,6 +13,7 @@ from loopwright.count.walk import Walk
 from loopwright.fit.units import cm, inches
 from loopwright.model.pattern import Pattern
 from loopwright.notation.hidden import isolated
+from loopwright.notation.names import as_heading
 from loopwright.picture.outline import Outline, outline_of
 from loopwright.picture.svg import FACE, FRAME, INK, QUIET
 from loopwright.picture.symbols import number
@@ -47,8 +48,7 @@ class Schematic:
 
     @property
     def title(self) -> str:
-        text = self.piece.replace("-", " ").replace("_", " ")
-        return text[:1].upper() + text[1:]
+        return as_heading(self.piece)
 
 
 def schematics_of(

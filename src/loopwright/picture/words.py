@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from loopwright.picture.chart import Chart
+from loopwright.notation.names import as_heading
+from loopwright.picture.chart import Chart, Left
 from loopwright.picture.faces import NO_STITCH, WAITING
 from loopwright.picture.strips import Strip, extent
 from loopwright.picture.turnwords import turn_words
@@ -23,11 +24,12 @@ def strip_words(chart: Chart, strip: Strip, words: Wording = PLAIN) -> str:
     return ", ".join(told)
 
 
-def title_of(chart: Chart, words: Wording = PLAIN) -> str:
-    """``Woven``, with the size where the chart is that of one size."""
+def title_of(chart: Chart | Left, words: Wording = PLAIN) -> str:
+    """``Woven``, with the size where the chart (or the want of one) is that of one size."""
+    name = as_heading(chart.name)
     if not chart.size:
-        return chart.heading
-    return words.say("{name}, size {size}", name=chart.heading, size=chart.size)
+        return name
+    return words.say("{name}, size {size}", name=name, size=chart.size)
 
 
 def chart_words(chart: Chart, words: Wording = PLAIN) -> str:

@@ -170,7 +170,7 @@ class Ledger:
         self.parts = tuple(parts)
         self.spread = spread
         self._sums: dict[str | None, tuple[list[int], list[float]]] = {}
-        self._by_piece: dict[int, tuple[list[int], list[Rows]]] | None = None
+        self._by_piece: dict[int, list[Rows]] | None = None
 
     @property
     def strands(self) -> tuple[str | None, ...]:
@@ -282,25 +282,19 @@ class Ledger:
 
     def is_round(self, piece: int, row: int) -> bool:
         """Whether a row of a piece goes all the way round; False where there is none."""
-        firsts, parts = self._rows_of(piece)
-        at = bisect_right(firsts, row) - 1
-        return at >= 0 and row <= parts[at].last and parts[at].is_round(row)
+        part = self.rows_at(piece, row)
+        return part is not None and part.is_round(row)
 
-    def _rows_of(self, piece: int) -> tuple[list[int], list[Rows]]:
-        """The rows of a piece in their order, and the number of the first row of each part."""
+    def rows_at(self, piece: int, row: int) -> Rows | None:
+        """The part that row `row` of a piece is worked in; None where there is none."""
         if self._by_piece is None:
-            found: dict[int, list[Rows]] = {}
+            self._by_piece = {}
             for part in self.parts:
                 if isinstance(part, Rows):
-                    found.setdefault(part.piece, []).append(part)
-            self._by_piece = {
-                piece: ([part.first for part in rows], rows)
-                for piece, rows in (
-                    (piece, sorted(rows, key=lambda part: part.first))
-                    for piece, rows in found.items()
-                )
-            }
-        return self._by_piece.get(piece, ([], []))
+                    self._by_piece.setdefault(part.piece, []).append(part)
+        parts = self._by_piece.get(piece, [])
+        at = bisect_right(parts, row, key=lambda part: part.first) - 1
+        return parts[at] if at >= 0 and row <= parts[at].last else None
 
 
 def _before(lump: Lump, row: int) -> bool:

@@ -8,7 +8,7 @@ from typing import Any
 
 from loopwright.count.walk import ListedRow, Walk
 from loopwright.model.pattern import Pattern
-from loopwright.yarn.ledger import Ledger, Rows
+from loopwright.yarn.ledger import Ledger
 from loopwright.yarn.report import SizeYarn, StrandYarn, YarnReport
 from loopwright.yarn.stripes import StripeFall, stripe_falls
 from loopwright.yarn.words import between, grams, join_text, loop_text, metres, strand_label
@@ -184,19 +184,17 @@ def _row_text(size: SizeYarn, place: int, row: ListedRow) -> str:
 
 def strand_in(ledger: Ledger, piece: int, row: int) -> str | None:
     """The strand that works a row."""
-    for part in ledger.parts:
-        if isinstance(part, Rows) and part.piece == piece and part.first <= row <= part.last:
-            return part.rows[(row - part.first) % len(part.rows)].strand
-    return None
+    part = ledger.rows_at(piece, row)
+    return part.rows[(row - part.first) % len(part.rows)].strand if part is not None else None
 
 
 def row_metres(ledger: Ledger, piece: int, row: int) -> float:
     """What a row alone takes, in metres."""
-    for part in ledger.parts:
-        if isinstance(part, Rows) and part.piece == piece and part.first <= row <= part.last:
-            k, line = divmod(row - part.first, len(part.rows))
-            return part.rows[line].metres(k)
-    return 0.0
+    part = ledger.rows_at(piece, row)
+    if part is None:
+        return 0.0
+    k, line = divmod(row - part.first, len(part.rows))
+    return part.rows[line].metres(k)
 
 
 def rows_json(
